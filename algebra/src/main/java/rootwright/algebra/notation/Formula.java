@@ -1,0 +1,213 @@
+package rootwright.algebra.notation;
+
+import java.math.BigInteger;
+import java.util.List;
+import rootwright.algebra.number.Rational;
+
+/**
+ * A formula as it is written: a tree that keeps the shape a person chose. {@code 1/(r*s)} and
+ * {@code (1/r)*(1/s)} are different formulas with the same value.
+ *
+ * <p>A formula has no meaning of its own. What a name stands for is decided by whoever evaluates
+ * it.
+ */
+public sealed interface Formula {
+
+  /** A number written out; negative numbers are allowed and print with their sign. */
+  record Numeral(Rational value) implements Formula {}
+
+  /**
+   * A name: a root, an unknown, a letter of the coefficients.
+   *
+   * @param letter one letter, Latin or Greek ({@code r}, {@code α}), or a short word with prime
+   * @param index what stands below it, empty if nothing ({@code 1} in r₁)
+   */
+  record Name(String letter, String index) implements Formula {
+    /** A name without index. */
+    public Name(String letter) {
+      this(letter, "");
+    }
+
+    /** {@code r} or {@code r_1}: the spelling by which a name is looked up. */
+    public String spelling() {
+      return index.isEmpty() ? letter : letter + "_" + index;
+    }
+  }
+
+  /** The imaginary unit. */
+  record ImaginaryUnit() implements Formula {}
+
+  /** The formula with a minus in front. */
+  record Negative(Formula of) implements Formula {}
+
+  /** Terms added; a subtracted term is a {@link Negative}. At least two terms. */
+  record Sum(List<Formula> terms) implements Formula {
+    public Sum {
+      terms = List.copyOf(terms);
+      requireAtLeastTwo(terms, "sum");
+    }
+  }
+
+  /** Factors multiplied. At least two factors. */
+  record Product(List<Formula> factors) implements Formula {
+    public Product {
+      factors = List.copyOf(factors);
+      requireAtLeastTwo(factors, "product");
+    }
+  }
+
+  /** A fraction. */
+  record Quotient(Formula over, Formula under) implements Formula {}
+
+  /** A power. */
+  record Power(Formula base, Formula exponent) implements Formula {}
+
+  /** The principal root of this index: 2 for the square root, 3 for the cube root. */
+  record Radical(Formula radicand, int index) implements Formula {}
+
+  /**
+   * Both {@code before + after} and {@code before − after}; {@code before} is 0 if nothing stands
+   * there.
+   */
+  record PlusMinus(Formula before, Formula after) implements Formula {}
+
+  /**
+   * A textbook Σ or Π over all distinct images of the body under renaming the roots, images
+   * distinct as formal expressions.
+   */
+  record Aggregate(Operation operation, Formula body) implements Formula {
+    /** What is done with the images. */
+    public enum Operation {
+      SUM,
+      PRODUCT
+    }
+  }
+
+  /**
+   * A member of a family of symmetric polynomials of the roots: S_k or p_k (power sum), e_k
+   * (elementary), h_k (complete).
+   */
+  record Family(String letter, Formula index) implements Formula {}
+
+  /** A function applied: {@code P(3)}, {@code P'(3)}, {@code reduce(r^6)}, {@code log(2)}. */
+  record Application(String function, List<Formula> arguments) implements Formula {
+    public Application {
+      arguments = List.copyOf(arguments);
+    }
+  }
+
+  /** The residue of a formula for a modulus. */
+  record Modulo(Formula of, Formula modulus) implements Formula {}
+
+  /** A chain of formulas with a comparison between neighbours: {@code a = b = c}. */
+  record Relation(List<Formula> sides, List<Comparison> comparisons) implements Formula {
+    public Relation {
+      sides = List.copyOf(sides);
+      comparisons = List.copyOf(comparisons);
+      if (comparisons.isEmpty() || sides.size() != comparisons.size() + 1) {
+        throw new IllegalArgumentException(
+            "a relation of %d sides has %d comparisons"
+                .formatted(sides.size(), comparisons.size()));
+      }
+    }
+  }
+
+  /** Formulas with commas between them: {@code r, s, t}. */
+  record Listing(List<Formula> items) implements Formula {
+    public Listing {
+      items = List.copyOf(items);
+    }
+  }
+
+  /** A few words that stand in a formula: "or", "for every root". */
+  record Words(String text) implements Formula {}
+
+  /** What may stand between the sides of a {@link Relation}. */
+  enum Comparison {
+    EQUAL,
+    NOT_EQUAL,
+    LESS,
+    AT_MOST,
+    GREATER,
+    AT_LEAST,
+    CONGRUENT
+  }
+
+  /** A whole number. */
+  static Formula number(long value) {
+    return new Numeral(Rational.of(value));
+  }
+
+  /** A whole number. */
+  static Formula number(BigInteger value) {
+    return new Numeral(Rational.of(value));
+  }
+
+  /** A rational number. */
+  static Formula number(Rational value) {
+    return new Numeral(value);
+  }
+
+  /** A name by its spelling: {@code r} or {@code r_1}. */
+  static Formula name(String spelling) {
+    int bar = spelling.indexOf('_');
+    return bar < 0
+        ? new Name(spelling)
+        : new Name(spelling.substring(0, bar), spelling.substring(bar + 1));
+  }
+
+  /** The sum of any number of formulas: 0 for none, the formula itself for one. */
+  static Formula sum(List<? extends Formula> terms) {
+    return switch (terms.size()) {
+      case 0 -> number(0);
+      case 1 -> terms.get(0);
+      default -> new Sum(List.copyOf(terms));
+    };
+  }
+
+  /** The product of any number of formulas: 1 for none, the formula itself for one. */
+  static Formula product(List<? extends Formula> factors) {
+    return switch (factors.size()) {
+      case 0 -> number(1);
+      case 1 -> factors.get(0);
+      default -> new Product(List.copyOf(factors));
+    };
+  }
+
+  /** The equation chain {@code sides[0] = sides[1] = …}. */
+  static Formula equation(Formula... sides) {
+    List<Formula> all = List.of(sides);
+    return new Relation(all, java.util.Collections.nCopies(all.size() - 1, Comparison.EQUAL));
+  }
+
+  /** The sum of this and another formula. */
+  default Formula plus(Formula other) {
+    return new Sum(List.of(this, other));
+  }
+
+  /** The difference of this and another formula. */
+  default Formula minus(Formula other) {
+    return new Sum(List.of(this, new Negative(other)));
+  }
+
+  /** The product of this and another formula. */
+  default Formula times(Formula other) {
+    return new Product(List.of(this, other));
+  }
+
+  /** This formula over another. */
+  default Formula over(Formula other) {
+    return new Quotient(this, other);
+  }
+
+  /** A whole power of this formula. */
+  default Formula power(long exponent) {
+    return new Power(this, number(exponent));
+  }
+
+  private static void requireAtLeastTwo(List<Formula> parts, String what) {
+    if (parts.size() < 2) {
+      throw new IllegalArgumentException("a %s of %d".formatted(what, parts.size()));
+    }
+  }
+}

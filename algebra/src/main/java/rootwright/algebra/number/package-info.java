@@ -1,0 +1,5 @@
+/** Exact numbers. */
+@NullMarked
+package rootwright.algebra.number;
+
+import org.jspecify.annotations.NullMarked;
