@@ -2,6 +2,8 @@ package rootwright.algebra.notation;
 
 import java.math.BigInteger;
 import java.util.List;
+import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
 import rootwright.algebra.number.Rational;
 
 /**
@@ -12,6 +14,30 @@ import rootwright.algebra.number.Rational;
  * it.
  */
 public sealed interface Formula {
+
+  /** The formulas of which this one is directly made, in reading order; none for a leaf. */
+  default List<Formula> parts() {
+    return List.of();
+  }
+
+  /**
+   * The same kind of formula made of other parts.
+   *
+   * @param parts as many as {@link #parts()} has
+   */
+  default Formula withParts(List<Formula> parts) {
+    return this;
+  }
+
+  /** Whether a formula with this property occurs anywhere in this one, itself included. */
+  default boolean contains(Predicate<Formula> property) {
+    return property.test(this) || parts().stream().anyMatch(part -> part.contains(property));
+  }
+
+  /** The formula with a change made everywhere, innermost parts first. */
+  default Formula rewrite(UnaryOperator<Formula> change) {
+    return change.apply(withParts(parts().stream().map(part -> part.rewrite(change)).toList()));
+  }
 
   /** A number written out; negative numbers are allowed and print with their sign. */
   record Numeral(Rational value) implements Formula {}
@@ -38,13 +64,33 @@ public sealed interface Formula {
   record ImaginaryUnit() implements Formula {}
 
   /** The formula with a minus in front. */
-  record Negative(Formula of) implements Formula {}
+  record Negative(Formula of) implements Formula {
+    @Override
+    public List<Formula> parts() {
+      return List.of(of);
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new Negative(parts.get(0));
+    }
+  }
 
   /** Terms added; a subtracted term is a {@link Negative}. At least two terms. */
   record Sum(List<Formula> terms) implements Formula {
     public Sum {
       terms = List.copyOf(terms);
       requireAtLeastTwo(terms, "sum");
+    }
+
+    @Override
+    public List<Formula> parts() {
+      return terms;
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new Sum(parts);
     }
   }
 
@@ -54,22 +100,72 @@ public sealed interface Formula {
       factors = List.copyOf(factors);
       requireAtLeastTwo(factors, "product");
     }
+
+    @Override
+    public List<Formula> parts() {
+      return factors;
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new Product(parts);
+    }
   }
 
   /** A fraction. */
-  record Quotient(Formula over, Formula under) implements Formula {}
+  record Quotient(Formula over, Formula under) implements Formula {
+    @Override
+    public List<Formula> parts() {
+      return List.of(over, under);
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new Quotient(parts.get(0), parts.get(1));
+    }
+  }
 
   /** A power. */
-  record Power(Formula base, Formula exponent) implements Formula {}
+  record Power(Formula base, Formula exponent) implements Formula {
+    @Override
+    public List<Formula> parts() {
+      return List.of(base, exponent);
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new Power(parts.get(0), parts.get(1));
+    }
+  }
 
   /** The principal root of this index: 2 for the square root, 3 for the cube root. */
-  record Radical(Formula radicand, int index) implements Formula {}
+  record Radical(Formula radicand, int index) implements Formula {
+    @Override
+    public List<Formula> parts() {
+      return List.of(radicand);
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new Radical(parts.get(0), index);
+    }
+  }
 
   /**
    * Both {@code before + after} and {@code before − after}; {@code before} is 0 if nothing stands
    * there.
    */
-  record PlusMinus(Formula before, Formula after) implements Formula {}
+  record PlusMinus(Formula before, Formula after) implements Formula {
+    @Override
+    public List<Formula> parts() {
+      return List.of(before, after);
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new PlusMinus(parts.get(0), parts.get(1));
+    }
+  }
 
   /**
    * A textbook Σ or Π over all distinct images of the body under renaming the roots, images
@@ -81,23 +177,63 @@ public sealed interface Formula {
       SUM,
       PRODUCT
     }
+
+    @Override
+    public List<Formula> parts() {
+      return List.of(body);
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new Aggregate(operation, parts.get(0));
+    }
   }
 
   /**
    * A member of a family of symmetric polynomials of the roots: S_k or p_k (power sum), e_k
    * (elementary), h_k (complete).
    */
-  record Family(String letter, Formula index) implements Formula {}
+  record Family(String letter, Formula index) implements Formula {
+    @Override
+    public List<Formula> parts() {
+      return List.of(index);
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new Family(letter, parts.get(0));
+    }
+  }
 
   /** A function applied: {@code P(3)}, {@code P'(3)}, {@code reduce(r^6)}, {@code log(2)}. */
   record Application(String function, List<Formula> arguments) implements Formula {
     public Application {
       arguments = List.copyOf(arguments);
     }
+
+    @Override
+    public List<Formula> parts() {
+      return arguments;
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new Application(function, parts);
+    }
   }
 
   /** The residue of a formula for a modulus. */
-  record Modulo(Formula of, Formula modulus) implements Formula {}
+  record Modulo(Formula of, Formula modulus) implements Formula {
+    @Override
+    public List<Formula> parts() {
+      return List.of(of, modulus);
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new Modulo(parts.get(0), parts.get(1));
+    }
+  }
 
   /** A chain of formulas with a comparison between neighbours: {@code a = b = c}. */
   record Relation(List<Formula> sides, List<Comparison> comparisons) implements Formula {
@@ -110,12 +246,32 @@ public sealed interface Formula {
                 .formatted(sides.size(), comparisons.size()));
       }
     }
+
+    @Override
+    public List<Formula> parts() {
+      return sides;
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new Relation(parts, comparisons);
+    }
   }
 
   /** Formulas with commas between them: {@code r, s, t}. */
   record Listing(List<Formula> items) implements Formula {
     public Listing {
       items = List.copyOf(items);
+    }
+
+    @Override
+    public List<Formula> parts() {
+      return items;
+    }
+
+    @Override
+    public Formula withParts(List<Formula> parts) {
+      return new Listing(parts);
     }
   }
 

@@ -1,0 +1,5 @@
+/** Typical wrong turnings, run as computations. */
+@NullMarked
+package rootwright.working.slip;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** One problem put through everything. */
+@NullMarked
+package rootwright.working.solve;
+
+import org.jspecify.annotations.NullMarked;
