@@ -96,4 +96,29 @@ public record RationalFunction(
   public boolean isSameFunction(RationalFunction other) {
     return numerator.times(other.denominator).equals(other.numerator.times(denominator));
   }
+
+  /**
+   * The same function without a common factor, the lexicographically highest term of the
+   * denominator having coefficient 1: two functions are the same exactly when these are equal.
+   */
+  public RationalFunction lowestTerms() {
+    if (isPolynomial()) {
+      return this;
+    }
+    MultivariatePolynomial common = CommonDivisor.of(numerator, denominator);
+    MultivariatePolynomial under = CommonDivisor.quotient(denominator, common).orElseThrow();
+    MultivariatePolynomial over = CommonDivisor.quotient(numerator, common).orElseThrow();
+    Rational lead = under.terms().lastEntry().getValue().reciprocal();
+    return new RationalFunction(over.times(lead), under.times(lead));
+  }
+
+  /** The function with unknown k renamed to {@code images[k]}. */
+  public RationalFunction rename(int... images) {
+    return new RationalFunction(numerator.rename(images), denominator.rename(images));
+  }
+
+  /** One more than the number of the last unknown that occurs. */
+  public int unknowns() {
+    return Math.max(numerator.unknowns(), denominator.unknowns());
+  }
 }

@@ -1,0 +1,57 @@
+package rootwright.algebra.roots;
+
+import java.math.BigInteger;
+import java.util.Arrays;
+import rootwright.algebra.polynomial.Polynomial;
+
+/**
+ * One coefficient of the series Σ S_k x^k = N/D modulo m, where D is the reversed polynomial made
+ * monic: halve the exponent by N·D(−x) and D·D(−x) until it is zero (Bostan and Mori, A simple and
+ * fast algorithm for computing the N-th term of a linearly recurrent sequence, SOSA 2021).
+ */
+final class ModularPowerSum {
+
+  private ModularPowerSum() {}
+
+  /** S_k modulo m; the exponent is not negative and the lead is invertible modulo m. */
+  static BigInteger of(Polynomial primitive, BigInteger exponent, BigInteger modulus) {
+    int degree = primitive.degree();
+    BigInteger inverse = primitive.numerator(degree).modInverse(modulus);
+    BigInteger[] under = new BigInteger[degree + 1];
+    BigInteger[] over = new BigInteger[degree];
+    for (int k = 0; k <= degree; k++) {
+      under[k] = primitive.numerator(degree - k).multiply(inverse).mod(modulus);
+      if (k < degree) {
+        over[k] = under[k].multiply(BigInteger.valueOf((long) degree - k)).mod(modulus);
+      }
+    }
+    return wide(over, under, exponent, modulus);
+  }
+
+  private static BigInteger wide(
+      BigInteger[] over, BigInteger[] under, BigInteger exponent, BigInteger modulus) {
+    BigInteger[] n = over;
+    BigInteger[] d = under;
+    for (int bit = 0; bit < exponent.bitLength(); bit++) {
+      n = half(n, d, exponent.testBit(bit) ? 1 : 0, over.length, modulus);
+      d = half(d, d, 0, under.length, modulus);
+    }
+    return n[0].mod(modulus);
+  }
+
+  /** The coefficients of a(x)·d(−x) at the exponents 2k + parity. */
+  private static BigInteger[] half(
+      BigInteger[] a, BigInteger[] d, int parity, int length, BigInteger modulus) {
+    BigInteger[] result = new BigInteger[length];
+    Arrays.fill(result, BigInteger.ZERO);
+    for (int k = 0; k < length; k++) {
+      int place = 2 * k + parity;
+      for (int i = Math.max(0, place - d.length + 1); i < Math.min(a.length, place + 1); i++) {
+        BigInteger term = a[i].multiply(d[place - i]);
+        result[k] = (place - i) % 2 == 0 ? result[k].add(term) : result[k].subtract(term);
+      }
+      result[k] = result[k].mod(modulus);
+    }
+    return result;
+  }
+}

@@ -1,0 +1,148 @@
+package rootwright.algebra.roots;
+
+import java.math.BigInteger;
+import java.util.Arrays;
+import java.util.Optional;
+import rootwright.algebra.polynomial.Polynomial;
+
+/**
+ * Powers of the unknown modulo the monic integer polynomial whose roots are a·r, where r runs over
+ * the roots of a polynomial and a is the lead of its primitive form: no fraction ever appears.
+ */
+final class MonicPowers {
+
+  private final BigInteger lead;
+
+  /** Q = y^n + tail[n−1]·y^(n−1) + … + tail[0]. */
+  private final BigInteger[] tail;
+
+  /** Power sums of the a·r for exponents 0 … 2n − 1. */
+  private final BigInteger[] sums;
+
+  MonicPowers(Polynomial polynomial) {
+    Polynomial primitive = polynomial.primitive();
+    int degree = primitive.degree();
+    lead = primitive.numerator(degree);
+    tail = new BigInteger[degree];
+    BigInteger scale = BigInteger.ONE;
+    for (int k = degree - 1; k >= 0; k--) {
+      tail[k] = primitive.numerator(k).multiply(scale);
+      scale = scale.multiply(lead);
+    }
+    sums = upTo(2 * degree);
+  }
+
+  int degree() {
+    return tail.length;
+  }
+
+  /** The factor a by which the roots are scaled; positive. */
+  BigInteger scale() {
+    return lead;
+  }
+
+  /** The power sums of the a·r for exponents 0 … last, by Newton's identities: O(n·last). */
+  BigInteger[] upTo(int last) {
+    int degree = degree();
+    BigInteger[] all = new BigInteger[last + 1];
+    all[0] = BigInteger.valueOf(degree);
+    for (int k = 1; k <= last; k++) {
+      BigInteger sum =
+          k <= degree ? tail[degree - k].multiply(BigInteger.valueOf(k)) : BigInteger.ZERO;
+      for (int i = 1; i <= Math.min(k - 1, degree); i++) {
+        if (tail[degree - i].signum() != 0) {
+          sum = sum.add(tail[degree - i].multiply(all[k - i]));
+        }
+      }
+      all[k] = sum.negate();
+    }
+    return all;
+  }
+
+  /**
+   * The power sum of the a·r with a non-negative exponent, or nothing if a number on the way is
+   * longer than the limit. O(log k) products modulo Q; the last doubling, which costs most, is
+   * replaced by the trace of a product.
+   */
+  Optional<BigInteger> sum(BigInteger exponent, long limit) {
+    if (exponent.bitLength() < 31 && exponent.intValue() < sums.length) {
+      return Optional.of(sums[exponent.intValue()]);
+    }
+    Optional<BigInteger[]> half = power(exponent.shiftRight(1), limit);
+    return half.map(vector -> traceOfSquare(vector, exponent.testBit(0) ? 1 : 0));
+  }
+
+  /** The trace of f²·y^shift. */
+  private BigInteger traceOfSquare(BigInteger[] f, int shift) {
+    BigInteger trace = BigInteger.ZERO;
+    for (int i = 0; i < f.length; i++) {
+      BigInteger weight = BigInteger.ZERO;
+      for (int j = 0; j < f.length; j++) {
+        weight = weight.add(f[j].multiply(sums[i + j + shift]));
+      }
+      trace = trace.add(f[i].multiply(weight));
+    }
+    return trace;
+  }
+
+  /** The remainder of y^exponent modulo Q, constant term first. */
+  private Optional<BigInteger[]> power(BigInteger exponent, long limit) {
+    BigInteger[] value = new BigInteger[degree()];
+    Arrays.fill(value, BigInteger.ZERO);
+    value[0] = BigInteger.ONE;
+    for (int bit = exponent.bitLength() - 1; bit >= 0; bit--) {
+      value = square(value);
+      if (exponent.testBit(bit)) {
+        value = timesUnknown(value);
+      }
+      if (2L * longest(value) > limit) {
+        return Optional.empty();
+      }
+    }
+    return Optional.of(value);
+  }
+
+  private static int longest(BigInteger[] value) {
+    int longest = 0;
+    for (BigInteger coefficient : value) {
+      longest = Math.max(longest, coefficient.bitLength());
+    }
+    return longest;
+  }
+
+  private BigInteger[] timesUnknown(BigInteger[] value) {
+    int degree = degree();
+    BigInteger[] shifted = new BigInteger[degree];
+    BigInteger top = value[degree - 1];
+    for (int k = 0; k < degree; k++) {
+      BigInteger below = k == 0 ? BigInteger.ZERO : value[k - 1];
+      shifted[k] = tail[k].signum() == 0 ? below : below.subtract(top.multiply(tail[k]));
+    }
+    return shifted;
+  }
+
+  private BigInteger[] square(BigInteger[] value) {
+    int degree = degree();
+    BigInteger[] product = new BigInteger[2 * degree - 1];
+    Arrays.fill(product, BigInteger.ZERO);
+    for (int i = 0; i < degree; i++) {
+      if (value[i].signum() != 0) {
+        product[2 * i] = product[2 * i].add(value[i].multiply(value[i]));
+        for (int j = i + 1; j < degree; j++) {
+          product[i + j] = product[i + j].add(value[i].multiply(value[j]).shiftLeft(1));
+        }
+      }
+    }
+    for (int k = product.length - 1; k >= degree; k--) {
+      if (product[k].signum() != 0) {
+        for (int j = 0; j < degree; j++) {
+          if (tail[j].signum() != 0) {
+            product[k - degree + j] =
+                product[k - degree + j].subtract(product[k].multiply(tail[j]));
+          }
+        }
+      }
+    }
+    return Arrays.copyOf(product, degree);
+  }
+}

@@ -1,0 +1,134 @@
+package rootwright.algebra.roots;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.RationalFunction;
+
+/**
+ * The distinct formal images of an expression in n root names under all n! renamings. Unknown k of
+ * the expression is the k-th name; images are distinct as functions, whatever values the roots
+ * have.
+ */
+public final class Orbit {
+
+  /** The greatest number of images that are listed; of a larger orbit only the size is told. */
+  public static final int LONGEST_LIST = 120;
+
+  private final RationalFunction function;
+  private final int names;
+  private final List<RationalFunction> images;
+
+  private Orbit(RationalFunction function, int names) {
+    this.function = function;
+    this.names = names;
+    images = list();
+  }
+
+  /**
+   * The orbit of an expression in the names of n roots.
+   *
+   * @throws IllegalArgumentException if the expression uses more than n names
+   */
+  public static Orbit of(RationalFunction expression, int names) {
+    RationalFunction reduced = expression.lowestTerms();
+    if (reduced.unknowns() > names) {
+      throw new IllegalArgumentException(
+          "the expression uses root name number " + reduced.unknowns() + " of only " + names);
+    }
+    return new Orbit(reduced, names);
+  }
+
+  /** The expression in lowest terms. */
+  public RationalFunction function() {
+    return function;
+  }
+
+  /** The number n of root names. */
+  public int names() {
+    return names;
+  }
+
+  /**
+   * Whether no renaming changes the expression. Only two renamings are tried, (1 2) and (1 2 … n),
+   * which generate all.
+   */
+  public boolean isSymmetric() {
+    return images.size() == 1;
+  }
+
+  /** Whether there are at most {@link #LONGEST_LIST} images. */
+  public boolean isListed() {
+    return !images.isEmpty();
+  }
+
+  /**
+   * The distinct images in lowest terms, the expression itself first.
+   *
+   * @throws IllegalStateException if there are more than {@link #LONGEST_LIST}
+   */
+  public List<RationalFunction> images() {
+    if (!isListed()) {
+      throw new IllegalStateException("the orbit has " + size() + " images; they are not listed");
+    }
+    return images;
+  }
+
+  /**
+   * The number of distinct images. Where they are not listed it is n! divided by the number of
+   * renamings that change nothing, which are counted without listing the images.
+   */
+  public BigInteger size() {
+    return isListed()
+        ? BigInteger.valueOf(images.size())
+        : factorial(names).divide(new Stabilizer(function, names).order());
+  }
+
+  /** The image under the renaming of name k to {@code to[k]}, in lowest terms. */
+  static RationalFunction image(RationalFunction reduced, int... to) {
+    RationalFunction renamed = reduced.rename(to);
+    if (renamed.isPolynomial()) {
+      return renamed;
+    }
+    Rational lead = renamed.denominator().terms().lastEntry().getValue().reciprocal();
+    return lead.isOne()
+        ? renamed
+        : new RationalFunction(renamed.numerator().times(lead), renamed.denominator().times(lead));
+  }
+
+  private List<RationalFunction> list() {
+    int[] swap = new int[names];
+    int[] cycle = new int[names];
+    for (int k = 0; k < names; k++) {
+      swap[k] = k < 2 && names > 1 ? 1 - k : k;
+      cycle[k] = (k + 1) % names;
+    }
+    Set<RationalFunction> seen = new LinkedHashSet<>();
+    List<RationalFunction> found = new ArrayList<>();
+    seen.add(function);
+    found.add(function);
+    for (int next = 0; next < found.size(); next++) {
+      for (int[] generator : List.of(swap, cycle)) {
+        RationalFunction image = image(found.get(next), generator);
+        if (seen.add(image)) {
+          found.add(image);
+        }
+      }
+      if (found.size() > LONGEST_LIST) {
+        return List.of();
+      }
+    }
+    return List.copyOf(found);
+  }
+
+  private static BigInteger factorial(int n) {
+    BigInteger product = BigInteger.ONE;
+    for (int k = 2; k <= n; k++) {
+      product = product.multiply(BigInteger.valueOf(k));
+    }
+    return product;
+  }
+}

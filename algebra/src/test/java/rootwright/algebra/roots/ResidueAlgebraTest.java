@@ -1,0 +1,132 @@
+package rootwright.algebra.roots;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.math.BigInteger;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
+
+class ResidueAlgebraTest {
+
+  /** Division with remainder; the values are standard and were worked out again by hand. */
+  @ParameterizedTest
+  @CsvSource({
+    "1 -2 -1, 6, 70 29",
+    "1 0 -1 -1, 7, 2 2 1",
+    "1 0 -1 -1, 10, 4 5 3",
+    "1 -3 2, 10, 1023 -1022",
+    "1 0 0 -1 -1, 9, 1 2 1 0",
+    "1 -1 1, 100, -1 0"
+  })
+  void powersOfARootReduceToLowerDegree(String polynomial, long exponent, String reduced) {
+    assertThat(ResidueAlgebra.of(Coefficients.read(polynomial)).power(Polynomial.X, exponent))
+        .isEqualTo(Coefficients.read(reduced));
+  }
+
+  @Test
+  void traceAndNormEqualSumAndProductOverTheRoots() {
+    Polynomial f = Polynomial.ofDescending(2, -1, 0, 5);
+    for (ChosenRoots chosen : ChosenRoots.all(4)) {
+      ResidueAlgebra algebra = ResidueAlgebra.of(chosen.polynomial());
+      assertThat(algebra.trace(f)).as("%s", chosen).isEqualTo(chosen.sum(f::at));
+      assertThat(algebra.norm(f)).as("%s", chosen).isEqualTo(chosen.product(f::at));
+    }
+  }
+
+  @Test
+  void characteristicPolynomialHasTheImagesOfTheRootsAsRoots() {
+    Polynomial f = Polynomial.ofDescending(1, -3, 1);
+    for (ChosenRoots chosen : ChosenRoots.all(4)) {
+      List<Rational> images = chosen.roots().stream().map(f::at).toList();
+      assertThat(ResidueAlgebra.of(chosen.polynomial()).characteristic(f))
+          .as("%s", chosen)
+          .isEqualTo(Polynomial.withRoots(images));
+    }
+  }
+
+  @Test
+  void quotientIsSummedOrTheRootThatSpoilsItIsNamed() {
+    Polynomial over = Polynomial.ofDescending(1, 2);
+    Polynomial under = Polynomial.ofDescending(1, -1, -2);
+    for (ChosenRoots chosen : ChosenRoots.all(4)) {
+      ResidueAlgebra algebra = ResidueAlgebra.of(chosen.polynomial());
+      boolean defined = chosen.roots().stream().noneMatch(r -> under.at(r).isZero());
+      RootValue sum = algebra.trace(over, under);
+      RootValue product = algebra.norm(over, under);
+      if (defined) {
+        assertThat(sum)
+            .as("%s", chosen)
+            .isEqualTo(new RootValue.Exact(chosen.sum(r -> over.at(r).over(under.at(r)))));
+        assertThat(product)
+            .as("%s", chosen)
+            .isEqualTo(new RootValue.Exact(chosen.product(r -> over.at(r).over(under.at(r)))));
+      } else {
+        assertThat(sum).as("%s", chosen).isInstanceOf(RootValue.ZeroDenominator.class);
+        assertThat(product).as("%s", chosen).isInstanceOf(RootValue.ZeroDenominator.class);
+        Polynomial culprit = ((RootValue.ZeroDenominator) sum).common();
+        assertThat(culprit.degree()).isPositive();
+        assertThat(under.remainder(culprit).isZero()).isTrue();
+        assertThat(chosen.polynomial().remainder(culprit).isZero()).isTrue();
+      }
+    }
+  }
+
+  @Test
+  void inverseTimesTheElementIsOne() {
+    SplittableRandom random = Seed.random();
+    for (int round = 0; round < 300; round++) {
+      ResidueAlgebra algebra = ResidueAlgebra.of(Seed.polynomial(random, random.nextInt(1, 9)));
+      Polynomial element = Seed.polynomial(random, random.nextInt(0, 10));
+      String context = "seed " + Seed.VALUE + ": " + element + " modulo " + algebra.modulus();
+      Inverse inverse = algebra.inverse(element);
+      if (inverse instanceof Inverse.Inverted inverted) {
+        assertThat(algebra.times(inverted.value(), element)).as(context).isEqualTo(Polynomial.ONE);
+      } else {
+        assertThat(((Inverse.SharedFactor) inverse).common())
+            .as(context)
+            .isEqualTo(algebra.modulus().gcd(element));
+        assertThat(algebra.norm(element).isZero()).as(context).isTrue();
+      }
+    }
+  }
+
+  @Test
+  void everyElementIsARootOfItsCharacteristicPolynomial() {
+    SplittableRandom random = Seed.random();
+    for (int round = 0; round < 100; round++) {
+      ResidueAlgebra algebra = ResidueAlgebra.of(Seed.polynomial(random, random.nextInt(1, 7)));
+      Polynomial element = Seed.polynomial(random, random.nextInt(0, 7));
+      Polynomial value = Polynomial.ZERO;
+      Polynomial equation = algebra.characteristic(element);
+      for (int k = equation.degree(); k >= 0; k--) {
+        value = algebra.times(value, element).plus(Polynomial.constant(equation.coefficient(k)));
+      }
+      assertThat(algebra.reduce(value)).as("seed %d", Seed.VALUE).isEqualTo(Polynomial.ZERO);
+    }
+  }
+
+  @Test
+  void zeroHasNoInverseAndSharesTheWholePolynomial() {
+    ResidueAlgebra algebra = ResidueAlgebra.of(Polynomial.ofDescending(2, 0, -4));
+    assertThat(algebra.inverse(Polynomial.ZERO))
+        .isEqualTo(new Inverse.SharedFactor(Polynomial.ofDescending(1, 0, -2)));
+    assertThat(algebra.norm(Polynomial.ZERO)).isEqualTo(Rational.ZERO);
+  }
+
+  @Test
+  void constantsHaveNoAlgebraAndNegativePowersAreRefused() {
+    assertThatThrownBy(() -> ResidueAlgebra.of(Polynomial.ONE))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("constant");
+    ResidueAlgebra algebra = ResidueAlgebra.of(Polynomial.ofDescending(1, 0, 1));
+    assertThatThrownBy(() -> algebra.power(Polynomial.X, BigInteger.valueOf(-1)))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessageContaining("-1");
+  }
+}
