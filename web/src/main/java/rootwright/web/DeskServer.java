@@ -1,0 +1,115 @@
+package rootwright.web;
+
+import io.javalin.Javalin;
+import io.javalin.config.JavalinConfig;
+import io.javalin.http.Context;
+import io.javalin.http.HttpResponseException;
+import io.javalin.http.staticfiles.Location;
+import java.io.IOException;
+import java.net.InetAddress;
+import java.net.ServerSocket;
+import java.net.URI;
+import java.util.Map;
+import java.util.Optional;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.web.endpoint.JobEndpoints;
+import rootwright.web.endpoint.KeptEndpoints;
+import rootwright.web.endpoint.Reply;
+import rootwright.web.endpoint.SentenceEndpoint;
+import rootwright.web.guard.OwnPage;
+import rootwright.web.guard.SafeHeaders;
+import rootwright.web.job.Jobs;
+import rootwright.web.keep.KeptProfile;
+import rootwright.web.keep.RecentProblems;
+import rootwright.web.reply.Fault;
+import rootwright.web.reply.FaultException;
+
+/**
+ * Serves the page to the browser on this machine.
+ *
+ * <p>It listens on the loopback address only, answers only its own page, loads nothing from
+ * outside, and keeps its working data in the coach's folder.
+ */
+public final class DeskServer implements AutoCloseable {
+
+  private static final String LOOPBACK = "127.0.0.1";
+  private static final String PAGE = "/rootwright/web/page";
+  private static final long LARGEST_BODY = 256 * 1024;
+  private static final int JOBS_AT_ONCE = 6;
+
+  private final Javalin server;
+  private final Jobs jobs;
+
+  private DeskServer(Javalin server, Jobs jobs) {
+    this.server = server;
+    this.jobs = jobs;
+  }
+
+  /**
+   * Starts the desk: on the port of the settings, or on a free one if that is taken.
+   *
+   * @return the running desk
+   */
+  public static DeskServer start(DeskSettings settings) {
+    Jobs jobs = new Jobs(JOBS_AT_ONCE);
+    Javalin server = Javalin.create(config -> set(config, settings, jobs));
+    server.start(LOOPBACK, freePort(settings.port()));
+    return new DeskServer(server, jobs);
+  }
+
+  /** The address of the page. */
+  public URI address() {
+    return URI.create("http://%s:%d/".formatted(LOOPBACK, server.port()));
+  }
+
+  /** Ends all work and stops listening. */
+  @Override
+  public void close() {
+    jobs.close();
+    server.stop();
+  }
+
+  private static void set(JavalinConfig config, DeskSettings settings, Jobs jobs) {
+    config.startup.showJavalinBanner = false;
+    config.startup.showOldJavalinVersionWarning = false;
+    config.http.maxRequestSize = LARGEST_BODY;
+    config.http.prefer405over404 = true;
+    config.staticFiles.add(
+        files -> {
+          files.directory = PAGE;
+          files.location = Location.CLASSPATH;
+          files.headers = Map.of("Cache-Control", "no-cache");
+        });
+    config.routes.before(DeskServer::admit);
+    config.routes.exception(FaultException.class, (e, ctx) -> Reply.fault(ctx, e.fault()));
+    config.routes.exception(
+        UnreadableException.class,
+        (e, ctx) -> Reply.json(ctx.status(422), Fault.json(e.refusal())));
+    config.routes.exception(
+        HttpResponseException.class,
+        (e, ctx) -> Reply.fault(ctx, new Fault(e.getStatus(), "refused", Reply.words(e))));
+    config.routes.exception(Exception.class, (e, ctx) -> Reply.fault(ctx, Jobs.unexpected(e)));
+    new SentenceEndpoint().addTo(config.routes);
+    new KeptEndpoints(new RecentProblems(settings.folder()), new KeptProfile(settings.folder()))
+        .addTo(config.routes);
+    new JobEndpoints(jobs).addTo(config.routes);
+  }
+
+  private static void admit(Context context) {
+    SafeHeaders.ALL.forEach(context::header);
+    Optional<String> host = Optional.ofNullable(context.header("Host"));
+    Optional<String> origin = Optional.ofNullable(context.header("Origin"));
+    if (!OwnPage.isOwnHost(host) || !OwnPage.isOwnOrigin(origin, host)) {
+      throw new FaultException(
+          403, "foreign", "The desk answers only its own page on this machine.");
+    }
+  }
+
+  private static int freePort(int wanted) {
+    try (ServerSocket probe = new ServerSocket(wanted, 1, InetAddress.getByName(LOOPBACK))) {
+      return probe.getLocalPort();
+    } catch (IOException taken) {
+      return 0;
+    }
+  }
+}

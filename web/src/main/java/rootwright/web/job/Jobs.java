@@ -1,0 +1,168 @@
+package rootwright.web.job;
+
+import java.lang.System.Logger;
+import java.lang.System.Logger.Level;
+import java.time.Duration;
+import java.util.Map;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.Executors;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.SynchronousQueue;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.web.reply.Fault;
+import rootwright.web.reply.FaultException;
+
+/**
+ * The desk's workers.
+ *
+ * <p>Every job ends: with a result, with a plain message, or because nobody waits for it. What goes
+ * wrong inside is written to the log under a number, and only the number reaches the page.
+ */
+public final class Jobs implements AutoCloseable {
+
+  private static final Logger LOG = System.getLogger(Jobs.class.getName());
+  private static final Duration KEPT_AFTER_END = Duration.ofMinutes(2);
+  private static final double FULL = 0.92;
+
+  private final Map<String, Job> jobs = new ConcurrentHashMap<>();
+  private final ThreadPoolExecutor workers;
+  private final ScheduledExecutorService clock = Executors.newScheduledThreadPool(1, Jobs::quiet);
+
+  /**
+   * Workers for so many jobs at once; one more is refused, not queued.
+   *
+   * @param atOnce at least 1
+   */
+  public Jobs(int atOnce) {
+    workers =
+        new ThreadPoolExecutor(
+            0, atOnce, 20, TimeUnit.SECONDS, new SynchronousQueue<>(), Jobs::quiet);
+  }
+
+  /**
+   * Starts a piece of work.
+   *
+   * @throws FaultException if all workers are busy
+   */
+  public Job start(Budget budget, Work work) {
+    Job job = new Job(UUID.randomUUID().toString());
+    jobs.put(job.id(), job);
+    try {
+      workers.execute(() -> run(job, work));
+    } catch (RejectedExecutionException busy) {
+      jobs.remove(job.id());
+      throw new FaultException(
+          503, "busy", "The desk is working on other asks. Wait for one to end, or stop it.");
+    }
+    var unused =
+        clock.schedule(
+            () -> overtime(job, budget), budget.time().toMillis(), TimeUnit.MILLISECONDS);
+    watch(job, budget);
+    return job;
+  }
+
+  /** The job of this name, unless it is forgotten. */
+  public Optional<Job> find(String id) {
+    return Optional.ofNullable(jobs.get(id));
+  }
+
+  /** Stops everything. */
+  @Override
+  public void close() {
+    jobs.values().forEach(Job::stop);
+    workers.shutdownNow();
+    clock.shutdownNow();
+  }
+
+  private void run(Job job, Work work) {
+    job.workedBy(Thread.currentThread());
+    Event last;
+    try {
+      last = new Event("done", work.run(job));
+    } catch (UnreadableException unreadable) {
+      last = new Event("failed", Fault.json(unreadable.refusal()));
+    } catch (FaultException refused) {
+      last = failed(refused.fault());
+    } catch (OutOfMemoryError full) {
+      last = failed(new Fault(507, "too-large", "This ask needs more memory than the desk has."));
+    } catch (Exception | StackOverflowError wrong) {
+      last = job.stopped() ? stopped() : failed(unexpected(wrong));
+    } finally {
+      Thread.interrupted();
+    }
+    job.end(last);
+    var unused =
+        clock.schedule(
+            () -> jobs.remove(job.id()), KEPT_AFTER_END.toMillis(), TimeUnit.MILLISECONDS);
+  }
+
+  /** Writes the cause to the log and gives the number under which it is found there. */
+  public static Fault unexpected(Throwable cause) {
+    String number = UUID.randomUUID().toString().substring(0, 8);
+    LOG.log(Level.ERROR, "fault " + number, cause);
+    return new Fault(
+        500,
+        "ours-to-mend",
+        "Something went wrong that should not have. It is in the log as %s.".formatted(number));
+  }
+
+  private void overtime(Job job, Budget budget) {
+    if (!job.isOver()) {
+      job.end(
+          failed(
+              new Fault(
+                  504,
+                  "too-long",
+                  "This ask took longer than %d seconds and was stopped."
+                      .formatted(budget.time().toSeconds()))));
+      job.stop();
+    }
+  }
+
+  private void watch(Job job, Budget budget) {
+    boolean alone = job.isAlone();
+    var unused =
+        clock.schedule(
+            () -> lookAfter(job, budget, alone), budget.alone().toMillis(), TimeUnit.MILLISECONDS);
+  }
+
+  private void lookAfter(Job job, Budget budget, boolean aloneBefore) {
+    if (job.isOver()) {
+      return;
+    }
+    if (aloneBefore && job.isAlone()) {
+      job.end(stopped());
+      job.stop();
+    } else if (memoryIsFull()) {
+      job.end(failed(new Fault(507, "too-large", "This ask needs more memory than the desk has.")));
+      job.stop();
+    } else {
+      watch(job, budget);
+    }
+  }
+
+  private static boolean memoryIsFull() {
+    Runtime machine = Runtime.getRuntime();
+    long used = machine.totalMemory() - machine.freeMemory();
+    return used > FULL * machine.maxMemory();
+  }
+
+  private static Event stopped() {
+    return failed(new Fault(499, "stopped", "Stopped."));
+  }
+
+  private static Event failed(Fault fault) {
+    return new Event("failed", fault.json().put("status", fault.status()));
+  }
+
+  private static Thread quiet(Runnable task) {
+    Thread thread = new Thread(task, "rootwright-worker");
+    thread.setDaemon(true);
+    return thread;
+  }
+}

@@ -1,0 +1,22 @@
+package rootwright.web.job;
+
+import com.fasterxml.jackson.databind.JsonNode;
+
+/** How work in progress speaks to whoever waits for it. */
+public interface Progress {
+
+  /**
+   * Tells how far the work is.
+   *
+   * @param done how much is done
+   * @param total how much there is, or 0 if nobody can say
+   * @param text what is being done, a few words
+   */
+  void at(long done, long total, String text);
+
+  /** Hands over one finding before the work is done. */
+  void found(JsonNode finding);
+
+  /** Whether the work should end early; what was found so far may still be returned. */
+  boolean stopped();
+}
