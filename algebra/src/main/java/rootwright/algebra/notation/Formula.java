@@ -15,6 +15,9 @@ import rootwright.algebra.number.Rational;
  */
 public sealed interface Formula {
 
+  /** What {@code cases} says about this kind of formula. */
+  <R> R choose(FormulaCases<R> cases);
+
   /** The formulas of which this one is directly made, in reading order; none for a leaf. */
   default List<Formula> parts() {
     return List.of();
@@ -26,7 +29,7 @@ public sealed interface Formula {
    * @param parts as many as {@link #parts()} has
    */
   default Formula withParts(List<Formula> parts) {
-    return this;
+    return choose(new PartsReplaced(parts));
   }
 
   /** Whether a formula with this property occurs anywhere in this one, itself included. */
@@ -40,7 +43,12 @@ public sealed interface Formula {
   }
 
   /** A number written out; negative numbers are allowed and print with their sign. */
-  record Numeral(Rational value) implements Formula {}
+  record Numeral(Rational value) implements Formula {
+    @Override
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.numeral(this);
+    }
+  }
 
   /**
    * A name: a root, an unknown, a letter of the coefficients.
@@ -58,10 +66,20 @@ public sealed interface Formula {
     public String spelling() {
       return index.isEmpty() ? letter : letter + "_" + index;
     }
+
+    @Override
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.name(this);
+    }
   }
 
   /** The imaginary unit. */
-  record ImaginaryUnit() implements Formula {}
+  record ImaginaryUnit() implements Formula {
+    @Override
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.imaginaryUnit(this);
+    }
+  }
 
   /** The formula with a minus in front. */
   record Negative(Formula of) implements Formula {
@@ -71,8 +89,8 @@ public sealed interface Formula {
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new Negative(parts.get(0));
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.negative(this);
     }
   }
 
@@ -80,7 +98,7 @@ public sealed interface Formula {
   record Sum(List<Formula> terms) implements Formula {
     public Sum {
       terms = List.copyOf(terms);
-      requireAtLeastTwo(terms, "sum");
+      Parts.requireAtLeastTwo(terms, "sum");
     }
 
     @Override
@@ -89,8 +107,8 @@ public sealed interface Formula {
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new Sum(parts);
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.sum(this);
     }
   }
 
@@ -98,7 +116,7 @@ public sealed interface Formula {
   record Product(List<Formula> factors) implements Formula {
     public Product {
       factors = List.copyOf(factors);
-      requireAtLeastTwo(factors, "product");
+      Parts.requireAtLeastTwo(factors, "product");
     }
 
     @Override
@@ -107,8 +125,8 @@ public sealed interface Formula {
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new Product(parts);
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.product(this);
     }
   }
 
@@ -120,8 +138,8 @@ public sealed interface Formula {
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new Quotient(parts.get(0), parts.get(1));
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.quotient(this);
     }
   }
 
@@ -133,21 +151,31 @@ public sealed interface Formula {
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new Power(parts.get(0), parts.get(1));
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.power(this);
     }
   }
 
-  /** The principal root of this index: 2 for the square root, 3 for the cube root. */
+  /**
+   * The principal root of this index: 2 for the square root, 3 for the cube root.
+   *
+   * @param index at least 2
+   */
   record Radical(Formula radicand, int index) implements Formula {
+    public Radical {
+      if (index < 2) {
+        throw new IllegalArgumentException("a root of index " + index);
+      }
+    }
+
     @Override
     public List<Formula> parts() {
       return List.of(radicand);
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new Radical(parts.get(0), index);
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.radical(this);
     }
   }
 
@@ -162,8 +190,8 @@ public sealed interface Formula {
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new PlusMinus(parts.get(0), parts.get(1));
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.plusMinus(this);
     }
   }
 
@@ -184,8 +212,8 @@ public sealed interface Formula {
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new Aggregate(operation, parts.get(0));
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.aggregate(this);
     }
   }
 
@@ -200,8 +228,8 @@ public sealed interface Formula {
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new Family(letter, parts.get(0));
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.family(this);
     }
   }
 
@@ -217,8 +245,8 @@ public sealed interface Formula {
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new Application(function, parts);
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.application(this);
     }
   }
 
@@ -230,8 +258,8 @@ public sealed interface Formula {
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new Modulo(parts.get(0), parts.get(1));
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.modulo(this);
     }
   }
 
@@ -253,8 +281,8 @@ public sealed interface Formula {
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new Relation(parts, comparisons);
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.relation(this);
     }
   }
 
@@ -270,13 +298,18 @@ public sealed interface Formula {
     }
 
     @Override
-    public Formula withParts(List<Formula> parts) {
-      return new Listing(parts);
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.listing(this);
     }
   }
 
   /** A few words that stand in a formula: "or", "for every root". */
-  record Words(String text) implements Formula {}
+  record Words(String text) implements Formula {
+    @Override
+    public <R> R choose(FormulaCases<R> cases) {
+      return cases.words(this);
+    }
+  }
 
   /** What may stand between the sides of a {@link Relation}. */
   enum Comparison {
@@ -336,19 +369,20 @@ public sealed interface Formula {
     return new Relation(all, java.util.Collections.nCopies(all.size() - 1, Comparison.EQUAL));
   }
 
-  /** The sum of this and another formula. */
+  /** The sum of this and another formula; a sum is lengthened by one term. */
   default Formula plus(Formula other) {
-    return new Sum(List.of(this, other));
+    return new Sum(Parts.appended(this instanceof Sum sum ? sum.terms() : List.of(this), other));
   }
 
-  /** The difference of this and another formula. */
+  /** The difference of this and another formula; a sum is lengthened by one subtracted term. */
   default Formula minus(Formula other) {
-    return new Sum(List.of(this, new Negative(other)));
+    return plus(new Negative(other));
   }
 
-  /** The product of this and another formula. */
+  /** The product of this and another formula; a product is lengthened by one factor. */
   default Formula times(Formula other) {
-    return new Product(List.of(this, other));
+    return new Product(
+        Parts.appended(this instanceof Product product ? product.factors() : List.of(this), other));
   }
 
   /** This formula over another. */
@@ -359,11 +393,5 @@ public sealed interface Formula {
   /** A whole power of this formula. */
   default Formula power(long exponent) {
     return new Power(this, number(exponent));
-  }
-
-  private static void requireAtLeastTwo(List<Formula> parts, String what) {
-    if (parts.size() < 2) {
-      throw new IllegalArgumentException("a %s of %d".formatted(what, parts.size()));
-    }
   }
 }

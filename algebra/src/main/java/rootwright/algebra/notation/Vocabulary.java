@@ -1,0 +1,157 @@
+package rootwright.algebra.notation;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/** The words that are read in a formula, and those that only show that a sentence was meant. */
+final class Vocabulary {
+
+  private static final Map<String, LatexCommands.Meaning> WORDS = new TreeMap<>();
+
+  /** Words of sentences; a formula that holds one is not taken for a product of letters. */
+  private static final Set<String> SENTENCE =
+      Set.of(
+          "of",
+          "the",
+          "all",
+          "for",
+          "find",
+          "value",
+          "values",
+          "square",
+          "squares",
+          "cube",
+          "cubes",
+          "power",
+          "powers",
+          "reciprocal",
+          "reciprocals",
+          "number",
+          "pairs",
+          "pair",
+          "their",
+          "where",
+          "equation",
+          "solve",
+          "what",
+          "how",
+          "many",
+          "distinct",
+          "difference",
+          "differences",
+          "each",
+          "every",
+          "over",
+          "plus",
+          "minus",
+          "times",
+          "divided",
+          "squared",
+          "cubed",
+          "equals",
+          "equal");
+
+  static {
+    sign("Σ", "sum");
+    sign("Π", "product", "prod");
+    sign("√", "sqrt");
+    sign("∛", "cbrt");
+    sign(",", "or", "and");
+    word("mod", "mod", "modulo");
+    word("discriminant", "discriminant", "disc");
+    for (String same :
+        new String[] {
+          "root",
+          "roots",
+          "real",
+          "polynomial",
+          "with",
+          "reduce",
+          "resolvent",
+          "log",
+          "ln",
+          "abs",
+          "floor",
+          "ceil",
+          "sin",
+          "cos",
+          "tan",
+          "gcd",
+          "resultant",
+          "max",
+          "min"
+        }) {
+      word(same, same);
+    }
+  }
+
+  private Vocabulary() {}
+
+  private static void sign(String canonical, String... spellings) {
+    for (String spelling : spellings) {
+      WORDS.put(spelling, new LatexCommands.Meaning(Token.Kind.SIGN, canonical));
+    }
+  }
+
+  private static void word(String canonical, String... spellings) {
+    for (String spelling : spellings) {
+      WORDS.put(spelling, new LatexCommands.Meaning(Token.Kind.WORD, canonical));
+    }
+  }
+
+  /** What a word becomes; case does not matter; empty if it is not in the vocabulary. */
+  static Optional<LatexCommands.Meaning> meaning(String word) {
+    return Optional.ofNullable(WORDS.get(word.toLowerCase(Locale.ROOT)));
+  }
+
+  /** Whether the word belongs to a sentence rather than to a formula. */
+  static boolean isSentence(String word) {
+    return word.length() > 1 && SENTENCE.contains(word.toLowerCase(Locale.ROOT));
+  }
+
+  /** The word of the vocabulary that was probably meant; empty if none is near. */
+  static String near(String word) {
+    String lower = word.toLowerCase(Locale.ROOT);
+    if (lower.length() < 5) {
+      return "";
+    }
+    for (String known : WORDS.keySet()) {
+      if (known.length() >= 4 && lower.startsWith(known)) {
+        return known + " " + word.substring(known.length());
+      }
+    }
+    String best = "";
+    int least = 3;
+    for (String known : WORDS.keySet()) {
+      if (Math.abs(known.length() - lower.length()) < least && known.length() >= 5) {
+        int distance = distance(known, lower);
+        if (distance < least || (distance == least && known.compareTo(best) < 0)) {
+          least = distance;
+          best = known;
+        }
+      }
+    }
+    return best;
+  }
+
+  /** How many letters must be put in, left out or changed (Levenshtein 1966). */
+  private static int distance(String left, String right) {
+    int[] above = new int[right.length() + 1];
+    for (int k = 0; k < above.length; k++) {
+      above[k] = k;
+    }
+    for (int row = 1; row <= left.length(); row++) {
+      int[] here = new int[above.length];
+      here[0] = row;
+      for (int k = 1; k < here.length; k++) {
+        int changed = above[k - 1] + (left.charAt(row - 1) == right.charAt(k - 1) ? 0 : 1);
+        here[k] = Math.min(changed, Math.min(above[k], here[k - 1]) + 1);
+      }
+      above = here;
+    }
+    return above[right.length()];
+  }
+}

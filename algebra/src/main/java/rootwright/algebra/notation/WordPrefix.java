@@ -1,0 +1,103 @@
+package rootwright.algebra.notation;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** The words that name what is asked, and the functions written as words. */
+final class WordPrefix {
+
+  private WordPrefix() {}
+
+  /** A word that may stand without a bracket: {@code discriminant}. */
+  static Piece alone(Parser parser, Token first, int least) throws UnreadableException {
+    return parser.peek().kind() == Token.Kind.OPEN
+        ? applied(parser, first.text(), first)
+        : parser.leaf(new Formula.Application(first.text(), List.of()), first.from());
+  }
+
+  /** A word that needs a bracket; {@code log 5} is read as well. */
+  static Piece function(Parser parser, Token first, int least) throws UnreadableException {
+    if (parser.peek().kind() == Token.Kind.OPEN) {
+      return applied(parser, first.text(), first);
+    }
+    Piece argument = parser.parse(Binding.POWER);
+    Piece piece =
+        parser.over(
+            new Formula.Application(first.text(), List.of(argument.formula())),
+            Piece.Shape.ATOM,
+            first.from(),
+            List.of(argument));
+    parser.note(parser.written(piece.from(), piece.to()), PlainWriter.write(piece.formula()));
+    return piece;
+  }
+
+  /** {@code real roots}: how many there are. */
+  static Piece realRoots(Parser parser, Token first, int least) throws UnreadableException {
+    expectWord(parser, "roots");
+    return parser.leaf(new Formula.Application("real roots", List.of()), first.from());
+  }
+
+  /** {@code polynomial with roots (r^2)}. */
+  static Piece polynomialWithRoots(Parser parser, Token first, int least)
+      throws UnreadableException {
+    expectWord(parser, "with");
+    expectWord(parser, "roots");
+    return applied(parser, "polynomial with roots", first);
+  }
+
+  /** {@code root(5, x)}: the root sign of any index. */
+  static Piece root(Parser parser, Token first, int least) throws UnreadableException {
+    Token open = expectBracket(parser, first);
+    Piece inside = parser.inside(open);
+    List<Formula> arguments = Arguments.of(inside);
+    if (arguments.size() != 2) {
+      throw parser.refused(
+          "unexpected",
+          "The word “root” needs the index and what stands below the sign: root(5, x).",
+          open,
+          "two entries with a comma",
+          "");
+    }
+    int index =
+        RootIndex.of(
+            parser,
+            new Piece(arguments.get(0), 1, inside.from(), inside.to(), Piece.Shape.ATOM),
+            open);
+    return parser.over(
+        new Formula.Radical(arguments.get(1), index),
+        Piece.Shape.ATOM,
+        first.from(),
+        List.of(inside));
+  }
+
+  private static Piece applied(Parser parser, String function, Token first)
+      throws UnreadableException {
+    Piece inside = parser.inside(expectBracket(parser, first));
+    return parser.over(
+        new Formula.Application(function, new ArrayList<>(Arguments.of(inside))),
+        Piece.Shape.ATOM,
+        first.from(),
+        List.of(inside));
+  }
+
+  private static Token expectBracket(Parser parser, Token word) throws UnreadableException {
+    Token open = parser.next();
+    if (open.kind() != Token.Kind.OPEN) {
+      throw parser.refused(
+          "unexpected",
+          "A bracket should follow the word “%s”.".formatted(parser.written(word)),
+          open,
+          "“(”",
+          "");
+    }
+    return open;
+  }
+
+  private static void expectWord(Parser parser, String wanted) throws UnreadableException {
+    Token word = parser.next();
+    if (!word.is(Token.Kind.WORD, wanted)) {
+      throw parser.refused(
+          "unexpected", "The word “%s” should follow.".formatted(wanted), word, wanted, "");
+    }
+  }
+}
