@@ -50,6 +50,10 @@ class TransitionTablesTest {
     return rows("elementary products in monomial functions");
   }
 
+  static Stream<Row> kostkaNumbers() {
+    return rows("Kostka numbers: shape by content");
+  }
+
   @ParameterizedTest
   @MethodSource("powerSumsInElementary")
   void powerSumProductsHaveThePrintedElementaryForm(Row row) {
@@ -94,6 +98,17 @@ class TransitionTablesTest {
     assertThat(product).isEqualTo(printed);
     assertThat(ElementaryForm.of(row.weight(), product(row.function())).toSymmetric())
         .isEqualTo(printed);
+  }
+
+  @ParameterizedTest
+  @MethodSource("kostkaNumbers")
+  void kostkaNumbersAreAsPrinted(Row row) {
+    row.coefficients()
+        .forEach(
+            (content, printed) ->
+                assertThat(Rational.of(Kostka.number(row.function(), content))).isEqualTo(printed));
+    assertThat(Kostka.schur(row.weight(), row.function()))
+        .isEqualTo(SymmetricPolynomial.of(row.weight(), row.coefficients()));
   }
 
   private static MultivariatePolynomial products(Map<Partition, Rational> coefficients) {
