@@ -1,0 +1,5 @@
+/** Splitting a polynomial with rational coefficients into factors. */
+@NullMarked
+package rootwright.algebra.factor;
+
+import org.jspecify.annotations.NullMarked;
