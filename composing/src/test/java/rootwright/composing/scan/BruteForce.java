@@ -29,14 +29,38 @@ public final class BruteForce {
     return UnivariatePolynomialZ64.create(ascending).toBigPoly();
   }
 
-  private static PolynomialFactorDecomposition<UnivariatePolynomial<BigInteger>> factors(
-      Polynomial polynomial) {
-    return UnivariateFactorization.Factor(rings(polynomial.primitive()));
+  /** An irreducible factor and how often it occurs. */
+  private record Factor(Polynomial polynomial, int exponent) {}
+
+  /** The factors over Q. Powers of x are split off first: Rings 2.5.8 leaves x² unfactored. */
+  private static List<Factor> factors(Polynomial polynomial) {
+    List<Factor> found = new ArrayList<>();
+    Polynomial rest = polynomial.primitive();
+    int power = 0;
+    for (; rest.coefficient(0).isZero(); power++) {
+      rest = rest.divide(Polynomial.X).quotient();
+    }
+    if (power > 0) {
+      found.add(new Factor(Polynomial.X, power));
+    }
+    if (rest.degree() > 0) {
+      PolynomialFactorDecomposition<UnivariatePolynomial<BigInteger>> factors =
+          UnivariateFactorization.Factor(rings(rest));
+      for (int k = 0; k < factors.size(); k++) {
+        UnivariatePolynomial<BigInteger> factor = factors.get(k);
+        long[] descending = new long[factor.degree() + 1];
+        for (int j = 0; j < descending.length; j++) {
+          descending[j] = factor.get(factor.degree() - j).longValueExact();
+        }
+        found.add(new Factor(Polynomial.ofDescending(descending), factors.getExponent(k)));
+      }
+    }
+    return found;
   }
 
   public static boolean isIrreducible(Polynomial polynomial) {
-    PolynomialFactorDecomposition<UnivariatePolynomial<BigInteger>> factors = factors(polynomial);
-    return factors.size() == 1 && factors.getExponent(0) == 1;
+    List<Factor> factors = factors(polynomial);
+    return factors.size() == 1 && factors.get(0).exponent() == 1;
   }
 
   public static boolean isSquarefree(Polynomial polynomial) {
@@ -44,13 +68,7 @@ public final class BruteForce {
   }
 
   public static boolean hasRationalRoot(Polynomial polynomial) {
-    PolynomialFactorDecomposition<UnivariatePolynomial<BigInteger>> factors = factors(polynomial);
-    for (int k = 0; k < factors.size(); k++) {
-      if (factors.get(k).degree() == 1) {
-        return true;
-      }
-    }
-    return false;
+    return factors(polynomial).stream().anyMatch(factor -> factor.polynomial().degree() == 1);
   }
 
   /**
@@ -87,17 +105,9 @@ public final class BruteForce {
 
   /** With multiplicity, from the factors. */
   public static int realRoots(Polynomial polynomial) {
-    PolynomialFactorDecomposition<UnivariatePolynomial<BigInteger>> factors = factors(polynomial);
-    int count = 0;
-    for (int k = 0; k < factors.size(); k++) {
-      UnivariatePolynomial<BigInteger> factor = factors.get(k);
-      long[] descending = new long[factor.degree() + 1];
-      for (int j = 0; j < descending.length; j++) {
-        descending[j] = factor.get(factor.degree() - j).longValueExact();
-      }
-      count += factors.getExponent(k) * distinctRealRoots(Polynomial.ofDescending(descending));
-    }
-    return count;
+    return factors(polynomial).stream()
+        .mapToInt(factor -> factor.exponent() * distinctRealRoots(factor.polynomial()))
+        .sum();
   }
 
   private static List<Rational> powerSums(Polynomial monic, int count) {

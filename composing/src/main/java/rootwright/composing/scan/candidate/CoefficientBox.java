@@ -56,6 +56,13 @@ public final class CoefficientBox {
     rows = runs.longValueExact() * rowsPerRun;
   }
 
+  /** The box with these ranges, lead first, as a book prints a polynomial. */
+  public static CoefficientBox descending(CoefficientRange... ranges) {
+    List<CoefficientRange> ascending = new ArrayList<>(List.of(ranges));
+    Collections.reverse(ascending);
+    return new CoefficientBox(ascending);
+  }
+
   /** The box in which each coefficient has at most this size. */
   public static CoefficientBox upTo(int degree, long size) {
     return new CoefficientBox(Collections.nCopies(degree + 1, CoefficientRange.upTo(size)));
