@@ -1,0 +1,29 @@
+// The answer, underlined twice as one ends a working on paper.
+import { make, formula, displayed } from "./element.js";
+
+/** The section of the answer, with figures in its margin. */
+export function answerSection(solution, figures) {
+  const { answer } = solution;
+  const words = answer.kind === "none" || answer.kind === "truth";
+  const value = make("span", { class: words ? "value words" : "value", id: "answer" }, displayed(answer));
+  const remarks = remarksOn(answer);
+  return make(
+    "section",
+    { class: "answer", "aria-label": "Answer" },
+    make(
+      "div",
+      { class: "column" },
+      value,
+      remarks.length > 0 ? make("span", { class: "remark" }, remarks.join(" \u2002 ")) : "",
+      answer.reduced ? make("p", { class: "reduced" }, "In lowest powers: ", formula(answer.reduced)) : "",
+    ),
+    make("div", { class: "beside" }, ...figures),
+  );
+}
+
+function remarksOn(answer) {
+  const remarks = [];
+  if (answer.decimal) remarks.push(`\u2248 ${answer.decimal.replace("-", "\u2212")}`);
+  if (answer.remark) remarks.push(answer.remark);
+  return remarks;
+}

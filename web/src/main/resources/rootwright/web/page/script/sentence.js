@@ -1,0 +1,51 @@
+// A sentence with blanks, and the ask in notation that it stands for.
+
+const GAP = /\{([a-z]+)\}/g;
+
+/** The parts of the sentence: {text}, {roots: true} or {blank: name}. */
+export function partsOf(words) {
+  const parts = [];
+  let from = 0;
+  for (const gap of words.matchAll(GAP)) {
+    if (gap.index > from) parts.push({ text: words.slice(from, gap.index) });
+    parts.push(gap[1] === "roots" ? { roots: true } : { blank: gap[1] });
+    from = gap.index + gap[0].length;
+  }
+  if (from < words.length) parts.push({ text: words.slice(from) });
+  return parts;
+}
+
+/** The polynomial and the ask that the filled blanks make. */
+export function statementOf(sentence, blanks) {
+  const put = (template) => template.replace(GAP, (_, name) => (blanks[name] ?? "").trim());
+  return { polynomial: put("{polynomial}"), find: put(sentence.find) };
+}
+
+/** The blanks that give this statement, or nothing if the sentence cannot say it. */
+export function blanksFor(sentence, polynomial, find) {
+  const names = [];
+  const pattern = sentence.find
+    .split(GAP)
+    .map((piece, at) => {
+      if (at % 2 === 0) return piece.replace(/[.*+?^${}()|[\]\\]/g, "\\$&").replace(/\s+/g, "\\s*");
+      names.push(piece);
+      return "(.+)";
+    })
+    .join("");
+  const found = new RegExp(`^\\s*${pattern}\\s*$`, "i").exec(find);
+  if (!found) return undefined;
+  const blanks = { polynomial };
+  names.forEach((name, at) => (blanks[name] = found[at + 1].trim()));
+  return blanks;
+}
+
+/** The sentence that says a statement: the most particular one that can. */
+export function sentenceFor(sentences, polynomial, find) {
+  const particular = sentences.filter((sentence) => sentence.find !== "{find}");
+  const general = sentences.filter((sentence) => sentence.find === "{find}");
+  for (const sentence of [...particular, ...general]) {
+    const blanks = blanksFor(sentence, polynomial, find);
+    if (blanks) return { sentence, blanks };
+  }
+  return undefined;
+}

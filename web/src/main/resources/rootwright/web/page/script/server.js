@@ -1,0 +1,68 @@
+// Talking to the desk's server, which is this machine.
+
+/** A refusal or fault of the server: what `error` says, and a sentence for the person. */
+export class Refused extends Error {
+  constructor(error) {
+    super(error.text);
+    this.error = error;
+  }
+}
+
+async function ask(method, path, body, signal) {
+  let reply;
+  try {
+    reply = await fetch(path, {
+      method,
+      signal,
+      headers: body === undefined ? {} : { "Content-Type": "application/json" },
+      body: body === undefined ? undefined : JSON.stringify(body),
+    });
+  } catch (lost) {
+    if (lost.name === "AbortError") throw lost;
+    throw new Refused({ code: "away", text: "The desk is not running. Start it again with ./rootwright open." });
+  }
+  const text = await reply.text();
+  const value = text ? JSON.parse(text) : {};
+  if (value.error) throw new Refused(value.error);
+  return value;
+}
+
+export const kinds = () => ask("GET", "/api/kinds");
+export const recent = () => ask("GET", "/api/recent");
+export const profile = () => ask("GET", "/api/profile");
+export const chooseProfile = (without) => ask("PUT", "/api/profile", { without });
+export const setBlanks = (statement, signal) => ask("POST", "/api/set", statement, signal);
+
+/**
+ * Works a problem. Short work answers at once; long work goes on as a job that reports progress and
+ * is stopped when the signal aborts or the page goes away.
+ */
+export async function work(statement, signal, progress) {
+  const reply = await ask("POST", "/api/work", statement, signal);
+  return reply.job ? follow(reply.job, signal, { progress }) : reply;
+}
+
+/** Follows a job to its end. `hear` may have `progress` and `found`. */
+export function follow(job, signal, hear = {}) {
+  return new Promise((resolve, reject) => {
+    const events = new EventSource(`/api/jobs/${encodeURIComponent(job)}`);
+    const end = (act) => {
+      events.close();
+      act();
+    };
+    signal?.addEventListener("abort", () => {
+      fetch(`/api/jobs/${encodeURIComponent(job)}`, { method: "DELETE", keepalive: true });
+      end(() => reject(new DOMException("stopped", "AbortError")));
+    });
+    for (const name of ["progress", "found"]) {
+      events.addEventListener(name, (event) => hear[name]?.(JSON.parse(event.data)));
+    }
+    events.addEventListener("done", (event) => end(() => resolve(JSON.parse(event.data))));
+    events.addEventListener("failed", (event) => end(() => reject(new Refused(JSON.parse(event.data).error))));
+    events.onerror = () => {
+      if (events.readyState === EventSource.CLOSED) {
+        end(() => reject(new Refused({ code: "away", text: "The desk has stopped answering." })));
+      }
+    };
+  });
+}

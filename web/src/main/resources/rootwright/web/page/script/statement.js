@@ -1,0 +1,127 @@
+// The statement: which sentence, what its blanks hold, and how they are read while one types.
+import { make, formula } from "./element.js";
+import { Blank } from "./blank.js";
+import { partsOf, statementOf } from "./sentence.js";
+import { keepDraft } from "./draft.js";
+import { nameRoots } from "./light.js";
+import * as server from "./server.js";
+
+const TYPESET_AFTER = 40;
+
+export class Statement {
+  /** `heard` has `changed` (something was typed), `read` (all blanks are readable) and `committed`. */
+  constructor(sentences, heard) {
+    this.sentences = sentences;
+    this.heard = heard;
+    this.place = document.getElementById("sentence");
+    this.refusal = document.getElementById("refusal");
+    this.blanks = new Map();
+    this.named = {};
+  }
+
+  /** Puts a sentence on the page, its blanks filled. */
+  show(sentence, texts, named = {}) {
+    this.sentence = sentence;
+    this.named = named;
+    const old = Object.fromEntries([...this.blanks].map(([name, blank]) => [name, blank.text]));
+    this.blanks.clear();
+    this.roots = undefined;
+    this.place.replaceChildren(
+      ...partsOf(sentence.words).map((part) => {
+        if (part.text) return part.text;
+        if (part.roots) return (this.roots = make("span", { class: "roots" }, "r, s, …"));
+        const text = texts[part.blank] ?? old[part.blank] ?? sentence.example[part.blank] ?? "";
+        const blank = new Blank(part.blank, sentence.labels[part.blank], text, () => this.changed(), () => this.commit());
+        this.blanks.set(part.blank, blank);
+        return blank.element;
+      }),
+    );
+    this.say();
+  }
+
+  get texts() {
+    return Object.fromEntries([...this.blanks].map(([name, blank]) => [name, blank.text]));
+  }
+
+  /** The statement in notation, as the server works it. */
+  get typed() {
+    return { ...statementOf(this.sentence, this.texts), ...this.named };
+  }
+
+  changed() {
+    keepDraft(this.sentence.name, this.texts);
+    this.heard.changed();
+    clearTimeout(this.timer);
+    this.timer = setTimeout(() => this.typeset(), TYPESET_AFTER);
+  }
+
+  commit() {
+    this.heard.committed();
+  }
+
+  /** Sets the blanks as mathematics; tells whether all could be read. */
+  async typeset() {
+    this.reading?.abort();
+    const reading = (this.reading = new AbortController());
+    let reply;
+    try {
+      reply = await server.setBlanks({ blanks: this.texts, ...this.typed }, reading.signal);
+    } catch (refused) {
+      if (refused.name !== "AbortError") this.say(refused.message);
+      return false;
+    }
+    let broken;
+    for (const [name, blank] of this.blanks) {
+      const written = reply.blanks[name];
+      if (written?.error) {
+        blank.mark(written.error);
+        broken ??= [blank, written.error];
+      } else if (written) {
+        blank.show(written);
+      }
+    }
+    if (reply.roots && this.roots) this.showRoots(reply.roots);
+    nameRoots(this.place, (reply.roots ?? []).map((root) => root.text));
+    this.say(broken?.[1].text, broken);
+    if (!broken) this.heard.read();
+    return !broken;
+  }
+
+  showRoots(roots) {
+    const list = roots.flatMap((root, at) => [
+      at === 0 ? "" : ", ",
+      make("span", { class: "name-of-root", tabindex: "0", role: "img", "aria-label": `root ${root.text}`, "data-root": root.text }, formula(root)),
+    ]);
+    this.roots.replaceChildren(...list.filter((piece) => piece !== ""));
+  }
+
+  /** Shows what the server could not do with the statement as a whole, at its blank if it can be told. */
+  refuse(error) {
+    const find = this.typed.find;
+    for (const blank of this.blanks.values()) {
+      const offset = blank.name === "polynomial" ? 0 : find.indexOf(blank.text.trim());
+      const source = blank.name === "polynomial" ? this.typed.polynomial : find;
+      if (error.input !== undefined && error.input === source && offset >= 0 && blank.text.trim() !== "") {
+        const at = Array.from(find.slice(0, offset)).length;
+        const local = { ...error, at: Math.max(0, (error.at ?? 0) - (blank.name === "polynomial" ? 0 : at)) };
+        blank.mark(local);
+        this.say(error.text, [blank, local]);
+        return;
+      }
+    }
+    this.say(error.text);
+  }
+
+  say(text = "", [blank, error] = []) {
+    const expected = error?.expected && !text.includes(error.expected) ? ` Expected: ${error.expected}.` : "";
+    this.refusal.replaceChildren(text + expected);
+    if (error?.mend && blank && error.input?.trim() === blank.text.trim()) {
+      const mend = () => {
+        blank.text = error.mend;
+        this.changed();
+        blank.input.focus();
+      };
+      this.refusal.append(" Perhaps ", make("button", { type: "button", onclick: mend }, error.mend), "?");
+    }
+  }
+}

@@ -1,0 +1,79 @@
+// Taking the working away: copy, download, print.
+import { make } from "./element.js";
+
+/** The line of words at the foot of the page. */
+export function takeSection(solution) {
+  const told = make("span", { role: "status" });
+  const copy = (name, text) =>
+    make("button", { type: "button", "data-copy": name, onclick: async () => {
+      told.textContent = (await copied(text())) ? ` ${name} copied.` : " The browser would not copy.";
+    } }, name);
+  const download = (name, ending, type, text) =>
+    make("button", { type: "button", onclick: () => save(`problem.${ending}`, type, text()) }, name);
+  return make(
+    "section",
+    { class: "take" },
+    make(
+      "p",
+      {},
+      "Copy as ",
+      copy("LaTeX", () => latex(solution)),
+      ", ",
+      copy("MathML", () => mathml(solution)),
+      " or ",
+      copy("plain text", () => plainText(solution)),
+      "; download as ",
+      download("LaTeX", "tex", "application/x-tex", () => latex(solution)),
+      ", ",
+      download("plain text", "txt", "text/plain", () => plainText(solution)),
+      " or ",
+      download("JSON", "json", "application/json", () => JSON.stringify(solution, null, 2)),
+      "; or ",
+      make("button", { type: "button", onclick: () => print() }, "print"),
+      " the page.",
+      told,
+    ),
+  );
+}
+
+async function copied(text) {
+  try {
+    await navigator.clipboard.writeText(text);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+function save(name, type, text) {
+  const address = URL.createObjectURL(new Blob([text], { type }));
+  make("a", { href: address, download: name }).click();
+  setTimeout(() => URL.revokeObjectURL(address), 1000);
+}
+
+function latex(solution) {
+  const [route] = solution.routes;
+  const lines = (route?.steps ?? []).map((step) => `  & ${step.latex} && \\text{${escaped(step.reason)}} \\\\`);
+  return [
+    escaped(solution.statement),
+    "",
+    ...(lines.length > 0 ? ["\\begin{align*}", ...lines, "\\end{align*}", ""] : []),
+    `\\[ \\underline{\\underline{${solution.answer.latex}}} \\]`,
+    "",
+  ].join("\n");
+}
+
+function escaped(text) {
+  return text.replace(/[\\{}$&#%_^~]/g, (sign) => ({ "\\": "\\textbackslash{}", "^": "\\^{}", "~": "\\~{}" })[sign] ?? `\\${sign}`);
+}
+
+function mathml(solution) {
+  const [route] = solution.routes;
+  return [...(route?.steps ?? []), solution.answer].map((written) => written.mathml).filter(Boolean).join("\n");
+}
+
+function plainText(solution) {
+  const [route] = solution.routes;
+  const lines = (route?.steps ?? []).map((step, at) => `${String(at + 1).padStart(2)}  ${step.text}    [${step.reason}]`);
+  return [solution.statement, "", ...lines, "", `Answer: ${solution.answer.text}`, ""].join("\n");
+}

@@ -1,0 +1,77 @@
+// The page of a book below the statement: answer, routes, declined routes, second opinion.
+import { make, counted } from "./element.js";
+import { arrangeMargin } from "./margin.js";
+import { nameRoots } from "./light.js";
+import { notesOf, warningNotes } from "./notes.js";
+import { answerSection } from "./answer.js";
+import { routeSection, othersSection } from "./route.js";
+import { planeBeside, curveBeside, figuresBelow } from "./figures.js";
+import { takeSection } from "./take.js";
+import { plain } from "./words.js";
+
+/** Shows a solution, in place of what was shown before. */
+export function showWorking(solution, profile) {
+  const place = document.getElementById("working");
+  const [first, ...others] = solution.routes;
+  const notes = notesOf(solution, first);
+  place.replaceChildren(
+    ...[
+      answerSection(solution, planeBeside(solution)),
+      figuresBelow(solution),
+      first && routeSection(first, 1, notes),
+      others.length > 0 && othersSection(others, solution),
+      declinedSection(solution.declined),
+      opinionSection(solution),
+      profile.section(solution),
+      takeSection(solution),
+    ].filter(Boolean),
+  );
+  place.removeAttribute("aria-busy");
+  document.getElementById("beside-statement").replaceChildren(...warningNotes(solution));
+  nameRoots(document.getElementById("leaf"), solution.roots.map((root) => root.text));
+  arrangeMargin();
+}
+
+/** Takes the working away, since the statement no longer asks for it. */
+export function clearWorking() {
+  document.getElementById("working").replaceChildren();
+  document.getElementById("working").removeAttribute("aria-busy");
+  document.getElementById("beside-statement").replaceChildren();
+  arrangeMargin();
+}
+
+/** Shows that the working belongs to what stood here before. */
+export function fadeWorking() {
+  const place = document.getElementById("working");
+  if (place.childElementCount > 0) place.setAttribute("aria-busy", "true");
+}
+
+/** Shows that a hard ask is being worked, and how to stop it. */
+export function showWaiting(told, stop) {
+  document.getElementById("working").replaceChildren(
+    make("section", {}, make("p", { class: "waiting" }, told || "Working …", " ", make("button", { type: "button", onclick: stop }, "Stop"))),
+  );
+}
+
+function declinedSection(declined) {
+  if (declined.length === 0) return undefined;
+  return make(
+    "section",
+    { class: "declined" },
+    make("h2", {}, "Not by"),
+    make("ul", {}, ...declined.map((route) => make("li", {}, make("b", {}, route.title), ` \u2014 ${route.why}`))),
+  );
+}
+
+function opinionSection(solution) {
+  const { checks, silent } = solution;
+  const { method, agrees, digits } = checks.second;
+  const to = digits === undefined ? "" : `, to ${counted(digits, "digit")}`;
+  const verdict = make("b", agrees ? {} : { class: "against" }, agrees ? "Second opinion agrees." : "Second opinion does not agree.");
+  const paragraphs = [make("p", {}, verdict, ` First by the exact normal form; then, apart from it, ${method}${to}.`)];
+  if (silent.length > 0) {
+    const list = silent.map((slip) => `${plain(slip.name)} (${slip.why.replace(/\.$/, "")})`).join("; ");
+    paragraphs.push(make("p", {}, `Slips that give the right answer here and so do not show: ${list}.`));
+  }
+  return make("section", { class: "opinion" }, make("div", { class: "column" }, ...paragraphs), make("div", { class: "beside" }, ...curveBeside(solution)));
+}
