@@ -7,9 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.concurrent.Executors;
 import java.util.concurrent.RejectedExecutionException;
-import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.ScheduledThreadPoolExecutor;
 import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
@@ -31,7 +30,8 @@ public final class Jobs implements AutoCloseable {
 
   private final Map<String, Job> jobs = new ConcurrentHashMap<>();
   private final ThreadPoolExecutor workers;
-  private final ScheduledExecutorService clock = Executors.newScheduledThreadPool(1, Jobs::quiet);
+  private final ScheduledThreadPoolExecutor clock =
+      new ScheduledThreadPoolExecutor(1, Jobs::quiet, new ThreadPoolExecutor.DiscardPolicy());
 
   /**
    * Workers for so many jobs at once; one more is refused, not queued.

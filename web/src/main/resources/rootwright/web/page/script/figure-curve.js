@@ -12,14 +12,14 @@ export function curve({ coefficients, roots }) {
   const c = coefficients.map(Number);
   const p = (x) => c.reduce((sum, a) => sum * x + a, 0);
   const real = roots.filter((root) => root.real).map((root) => ({ ...root, at: Number(root.re) }));
-  const low = Math.min(...real.map((root) => root.at));
-  const high = Math.max(...real.map((root) => root.at));
+  const low = Math.min(...roots.map((root) => Number(root.re)));
+  const high = Math.max(...roots.map((root) => Number(root.re)));
   const span = Math.max(high - low, 1);
   const [from, to] = [low - 0.22 * span, high + 0.22 * span];
   const step = (to - from) / SAMPLES;
   const xs = Array.from({ length: SAMPLES + 1 }, (_, i) => from + i * step);
   const inner = xs.filter((x) => x >= low && x <= high).map((x) => Math.abs(p(x)));
-  const tallest = real.length > 1 ? Math.max(...inner) : 0;
+  const tallest = roots.length > 1 ? Math.max(...inner) : 0;
   const bound = (tallest > 0 ? tallest : Math.max(Math.abs(p(from)), Math.abs(p(to))) / 1.6 || 1) * 1.5;
   const sx = (x) => PAD + ((x - from) / (to - from)) * (WIDTH - 2 * PAD);
   const sy = (y) => HEIGHT / 2 - (Math.max(-bound, Math.min(bound, y)) / bound) * (HEIGHT / 2 - 8);
@@ -51,6 +51,6 @@ export function curve({ coefficients, roots }) {
     height: HEIGHT,
     marks,
     label: `The curve of the polynomial, which meets the axis at ${real.map((root) => `${root.name} near ${short(root.re)}`).join(", ")}`,
-    caption: "The curve where its real roots lie; heights are not to the scale of the axis.",
+    caption: "The curve where the roots lie, its heights to a scale of their own.",
   };
 }

@@ -6,12 +6,19 @@ const GAP = 14;
 function stack() {
   const groups = [...document.querySelectorAll(".leaf .beside")];
   for (const group of groups) group.style.top = "";
+  const pair = document.querySelector(".pair");
+  if (pair) pair.style.marginTop = "";
   const leaf = document.getElementById("leaf");
   leaf.style.minHeight = "";
   if (!WIDE.matches) return;
   let lowest = -Infinity;
+  let passed = false;
   for (const group of groups) {
-    if (group.childElementCount === 0 || group.closest("[hidden], .pair")) continue;
+    if (group.childElementCount === 0 || group.offsetParent === null || group.closest(".pair")) continue;
+    if (pair && !passed && pair.compareDocumentPosition(group) & Node.DOCUMENT_POSITION_FOLLOWING) {
+      passed = true;
+      clear(pair, lowest);
+    }
     const top = group.getBoundingClientRect().top;
     const moved = Math.max(0, lowest + GAP - top);
     if (moved > 0) group.style.top = `${moved}px`;
@@ -20,6 +27,12 @@ function stack() {
   }
   const box = leaf.getBoundingClientRect();
   if (lowest > box.bottom - 40) leaf.style.minHeight = `${lowest - box.top + 60}px`;
+}
+
+/** Two routes side by side use the margin too, so they begin below its notes. */
+function clear(pair, lowest) {
+  const covered = lowest + GAP - pair.getBoundingClientRect().top;
+  if (covered > 0) pair.style.marginTop = `calc(1.5rem + ${covered}px)`;
 }
 
 let asked = false;

@@ -26,7 +26,7 @@ function slipNote(slip) {
   return make(
     "div",
     { class: "note slip" },
-    make("p", {}, make("span", { class: "told" }, `${capital(plain(slip.name))} `), slip.text, " Gives ", formula(slip.value), "."),
+    make("p", {}, make("span", { class: "told" }, `${capital(plain(slip.name))} `), slip.text, " Gives ", formula(slip.valueSet), "."),
   );
 }
 

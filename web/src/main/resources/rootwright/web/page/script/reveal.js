@@ -30,17 +30,20 @@ export function revealLines(section) {
     all.forEach((line) => line.classList.remove("yet"));
     others.forEach((other) => other.classList.remove("aside-while-showing"));
     button.textContent = "Show it line by line";
+    keys.textContent = " with the space bar";
     button.removeEventListener("click", stop, true);
     herald.textContent = "";
     back?.focus();
     arrangeMargin();
   };
   const button = section.querySelector(".reveal");
+  const keys = section.querySelector(".keys");
   const stop = (event) => {
     event.stopImmediatePropagation();
     end();
   };
-  button.textContent = "End showing (Escape)";
+  button.textContent = "End showing";
+  keys.textContent = ". Space brings the next line, Backspace takes it back, Escape ends.";
   button.addEventListener("click", stop, true);
   document.body.classList.add("showing");
   others.forEach((other) => other.classList.add("aside-while-showing"));

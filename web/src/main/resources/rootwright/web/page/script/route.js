@@ -62,7 +62,7 @@ function showing(section) {
     "p",
     { class: "how" },
     make("button", { type: "button", class: "reveal", onclick: () => revealLines(section) }, "Show it line by line"),
-    " with the space bar",
+    make("span", { class: "keys" }, " with the space bar"),
   );
 }
 
@@ -114,6 +114,7 @@ function compare(button, route, number, solution) {
     other.textContent = "set beside route 1";
   }
   first.hidden = !apart;
+  document.body.classList.toggle("comparing", !apart);
   if (!apart) {
     button.setAttribute("aria-pressed", "true");
     button.textContent = "take apart again";

@@ -12,6 +12,7 @@ import { plain } from "./words.js";
 /** Shows a solution, in place of what was shown before. */
 export function showWorking(solution, profile) {
   const place = document.getElementById("working");
+  document.body.classList.remove("comparing");
   const [first, ...others] = solution.routes;
   const notes = notesOf(solution, first);
   place.replaceChildren(
@@ -28,7 +29,7 @@ export function showWorking(solution, profile) {
   );
   place.removeAttribute("aria-busy");
   document.getElementById("beside-statement").replaceChildren(...warningNotes(solution));
-  nameRoots(document.getElementById("leaf"), solution.roots.map((root) => root.text));
+  nameRoots(document.getElementById("leaf"), solution.roots);
   arrangeMargin();
 }
 
