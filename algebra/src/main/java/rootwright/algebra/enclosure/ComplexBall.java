@@ -190,6 +190,22 @@ public record ComplexBall(Dyadic realCentre, Dyadic imaginaryCentre, Dyadic radi
     return result;
   }
 
+  /**
+   * The principal k-th roots of all numbers of the disc: those with an angle between −π/k and π/k.
+   *
+   * @throws BranchCutException if the disc meets the negative real axis or zero, where the root
+   *     jumps
+   * @throws IllegalArgumentException if {@code k} or {@code bits} is not positive
+   */
+  public ComplexBall root(int k, int bits) {
+    return PrincipalRoot.of(this, k, bits);
+  }
+
+  /** The principal square roots of all numbers of the disc: {@link #root} with k = 2. */
+  public ComplexBall squareRoot(int bits) {
+    return root(2, bits);
+  }
+
   /** The distances from zero of all numbers of the disc. */
   public RealBall absolute(int bits) {
     Dyadic norm = centreNorm();
@@ -252,8 +268,13 @@ public record ComplexBall(Dyadic realCentre, Dyadic imaginaryCentre, Dyadic radi
     return x.isZero() ? y : x.timesUp(x).plusUp(y.timesUp(y)).rootUp();
   }
 
+  /** An upper bound for the distance of the numbers of the disc from zero. */
+  Magnitude farthest() {
+    return centreUp().plusUp(Magnitude.up(radius));
+  }
+
   /** A lower bound for the distance from zero; zero exactly if the disc contains zero. */
-  private Magnitude leastDistanceFromZero() {
+  Magnitude leastDistanceFromZero() {
     if (containsZero()) {
       return Magnitude.ZERO;
     }

@@ -179,6 +179,48 @@ public record Dyadic(BigInteger mantissa, int exponent) implements Comparable<Dy
     return new Dyadic(root, (exponent - shift) / 2 - 1).rounded(bits, rounding);
   }
 
+  /**
+   * The k-th root of a number that is not negative, to the wanted number of significant bits.
+   *
+   * @throws ArithmeticException if the number is negative
+   * @throws IllegalArgumentException if {@code k} or {@code bits} is not positive
+   */
+  public Dyadic root(int k, int bits, Rounding rounding) {
+    requirePositive(bits);
+    if (k < 1) {
+      throw new IllegalArgumentException("index of a root must be positive: " + k);
+    }
+    if (signum() < 0) {
+      throw new ArithmeticException("root of the negative number " + this);
+    }
+    if (isZero()) {
+      return ZERO;
+    }
+    int shift = Math.max(0, Math.multiplyExact(k, bits + 2) - mantissa.bitLength());
+    shift += Math.floorMod(exponent - shift, k);
+    BigInteger radicand = mantissa.shiftLeft(shift);
+    BigInteger floor = floorOfRoot(radicand, k);
+    BigInteger root = floor.shiftLeft(1);
+    if (!floor.pow(k).equals(radicand)) {
+      root = root.add(BigInteger.ONE);
+    }
+    return new Dyadic(root, (exponent - shift) / k - 1).rounded(bits, rounding);
+  }
+
+  /** Newton's iteration from above falls until it reaches the floor of the root. */
+  private static BigInteger floorOfRoot(BigInteger radicand, int k) {
+    BigInteger order = BigInteger.valueOf(k);
+    BigInteger less = BigInteger.valueOf(k - 1L);
+    BigInteger root = BigInteger.ONE.shiftLeft((radicand.bitLength() + k - 1) / k);
+    while (true) {
+      BigInteger next = root.multiply(less).add(radicand.divide(root.pow(k - 1))).divide(order);
+      if (next.compareTo(root) >= 0) {
+        return root;
+      }
+      root = next;
+    }
+  }
+
   /** The same number as a quotient of integers. */
   public Rational toRational() {
     return exponent >= 0

@@ -182,6 +182,18 @@ public record RealBall(Dyadic centre, Dyadic radius) {
     return between(low.squareRoot(bits, Rounding.FLOOR), high().squareRoot(bits, Rounding.CEILING));
   }
 
+  /**
+   * The k-th roots of all numbers of the ball; a ball that reaches below zero is taken from zero
+   * on, because the number meant is known not to be negative.
+   *
+   * @throws ArithmeticException if the whole ball is negative
+   * @throws IllegalArgumentException if {@code k} or {@code bits} is not positive
+   */
+  public RealBall root(int k, int bits) {
+    Dyadic low = low().signum() < 0 && !isNegative() ? Dyadic.ZERO : low();
+    return between(low.root(k, bits, Rounding.FLOOR), high().root(k, bits, Rounding.CEILING));
+  }
+
   /** Whether the number lies in the ball. */
   public boolean contains(Rational number) {
     return low().toRational().compareTo(number) <= 0 && high().toRational().compareTo(number) >= 0;

@@ -11,6 +11,8 @@ import rootwright.algebra.polynomial.Polynomial;
  */
 final class MonicPowers {
 
+  private static final long SURE_TO_GROW = 1 << 12;
+
   private final BigInteger lead;
 
   /** Q = y^n + tail[n−1]·y^(n−1) + … + tail[0]. */
@@ -95,7 +97,9 @@ final class MonicPowers {
       if (exponent.testBit(bit)) {
         value = timesUnknown(value);
       }
-      if (2L * longest(value) > limit) {
+      // Once long, the numbers double in length with every bit: see early what is coming.
+      long length = longest(value);
+      if (2 * length > limit || (length > SURE_TO_GROW && (length << Math.min(bit, 32)) > limit)) {
         return Optional.empty();
       }
     }

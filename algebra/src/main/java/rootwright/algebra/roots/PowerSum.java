@@ -21,7 +21,8 @@ public sealed interface PowerSum {
   record ZeroRoot(BigInteger exponent) implements PowerSum {}
 
   /**
-   * The exact number is longer than the stated limit; a residue of it may still be had.
+   * The exact number, or one on the way to it, is longer than the stated limit; a residue of it may
+   * still be had.
    *
    * @param exponent the exponent asked for
    * @param limit the greatest number of bits that is worked out

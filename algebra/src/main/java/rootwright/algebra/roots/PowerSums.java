@@ -17,8 +17,8 @@ import rootwright.algebra.polynomial.Polynomial;
  */
 public final class PowerSums {
 
-  /** The greatest number of bits of a number that is worked out exactly: about 5 million digits. */
-  public static final long LONGEST_EXACT = 1L << 24;
+  /** The greatest number of bits of a number that is worked out exactly: 600 000 digits. */
+  public static final long LONGEST_EXACT = 1L << 21;
 
   private final Polynomial polynomial;
   private final MonicPowers ahead;

@@ -49,6 +49,25 @@ class OrbitPolynomialTest {
         .isEqualTo(new OrbitPolynomial.Exact(Polynomial.ofDescending(1, 12, 20, 9)));
   }
 
+  /**
+   * Dickson, First Course in the Theory of Equations (1922): sec 20 ex 13 i and iii, sec 105 ex 9
+   * (the book prints the substitution; worked out); Hall and Knight, Higher Algebra (1887), XXXV.d
+   * 27 and 28 (numbering from memory).
+   */
+  @Test
+  void printedEquationsOfMixedImagesAgree() {
+    assertImages("1 4 3", R.power(2).over(S), "1 28/3 3");
+    assertImages("1 -2 -3", R.plus(RationalFunction.ONE.over(S)), "1 -4/3 -4/3");
+    assertImages("1 2 -3 5", R.times(S).minus(RationalFunction.ONE.over(T)), "5 18 72 -216");
+    assertImages("1 0 3 2", S.plus(T).over(R.power(2)), "2 -3 0 -1");
+    assertImages("1 0 -4 3", S.times(T).plus(RationalFunction.ONE.over(R)), "3 8 0 -8");
+  }
+
+  private static void assertImages(String row, RationalFunction image, String expected) {
+    assertThat(OrbitPolynomial.of(Coefficients.read(row), image))
+        .isEqualTo(new OrbitPolynomial.Exact(Coefficients.read(expected).monic()));
+  }
+
   @Test
   void cyclicSumsOfACubicAreTheRootsOfAQuadratic() {
     // Roots 1, 2, 4: 1·2 + 4·4 + 16·1 = 34 and 1·4 + 16·2 + 4·1 = 40.

@@ -29,6 +29,32 @@ class ResidueAlgebraTest {
         .isEqualTo(Coefficients.read(reduced));
   }
 
+  /**
+   * Sums over the roots that need only one root each, the others being written by the sum of all.
+   * Dickson, First Course in the Theory of Equations (1922): sec 103 ex 5 (twice), sec 105 ex 17
+   * (at −7), 5, 6, 1, 13; Hall and Knight, Higher Algebra (1887), XXXV.a 18 and 19 (numbering from
+   * memory); Burnside and Panton, The Theory of Equations, chapter III (from memory).
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "1 -4 3 7 -2, 1, 1 0, 7/2",
+    "1 2 -3 5 7, 1, 1 0 0, 67/49",
+    "1 3 2 -5 4, 1, 1 7, 964/1509",
+    "1 4 3 -7, 1, 1 0 0, 65/49",
+    "1 0 2 -3, 1, -1 0, -2/3",
+    "1 2 -3 5, 1, -1 -2, 1/11",
+    "1 3 2 -5, 1 6 9, 1, 14",
+    "1 -4 3 7, -8 48 -96 64, 1, 232",
+    "1 2 -3 5, 1 0 0 -5, -1 -2 0, 111/11",
+    "1 -4 3 7 -2, -1 0 10, -1 4, 455/37"
+  })
+  void printedSumsOverTheRootsAreTraces(String row, String over, String under, String value) {
+    assertThat(
+            ResidueAlgebra.of(Coefficients.read(row))
+                .trace(Coefficients.read(over), Coefficients.read(under)))
+        .isEqualTo(new RootValue.Exact(Rational.parse(value)));
+  }
+
   @Test
   void traceAndNormEqualSumAndProductOverTheRoots() {
     Polynomial f = Polynomial.ofDescending(2, -1, 0, 5);
