@@ -99,19 +99,24 @@ public final class Orbit {
         : new RationalFunction(renamed.numerator().times(lead), renamed.denominator().times(lead));
   }
 
-  private List<RationalFunction> list() {
+  /** The renamings (1 2) and (1 2 … n), which generate all. */
+  static List<int[]> generators(int names) {
     int[] swap = new int[names];
     int[] cycle = new int[names];
     for (int k = 0; k < names; k++) {
       swap[k] = k < 2 && names > 1 ? 1 - k : k;
       cycle[k] = (k + 1) % names;
     }
+    return List.of(swap, cycle);
+  }
+
+  private List<RationalFunction> list() {
     Set<RationalFunction> seen = new LinkedHashSet<>();
     List<RationalFunction> found = new ArrayList<>();
     seen.add(function);
     found.add(function);
     for (int next = 0; next < found.size(); next++) {
-      for (int[] generator : List.of(swap, cycle)) {
+      for (int[] generator : generators(names)) {
         RationalFunction image = image(found.get(next), generator);
         if (seen.add(image)) {
           found.add(image);

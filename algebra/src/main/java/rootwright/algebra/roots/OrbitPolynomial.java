@@ -68,16 +68,9 @@ public sealed interface OrbitPolynomial {
     if (!orbit.isListed()) {
       return new TooLarge(orbit.size());
     }
-    RationalFunction function = orbit.function();
-    RootTower tower = RootTower.of(polynomial, function.unknowns());
-    if (function.isPolynomial()) {
-      return new Exact(tower.orbitPolynomial(function.numerator(), orbit.images().size()));
-    }
-    Optional<MultivariatePolynomial> inverse = tower.inverse(function.denominator());
-    if (inverse.isEmpty()) {
-      return new ZeroDenominator(function.denominator());
-    }
-    MultivariatePolynomial value = tower.times(function.numerator(), inverse.get());
-    return new Exact(tower.orbitPolynomial(value, orbit.images().size()));
+    return new LocalOrbit(polynomial, orbit)
+        .polynomial()
+        .<OrbitPolynomial>map(Exact::new)
+        .orElse(new ZeroDenominator(orbit.function().denominator()));
   }
 }

@@ -3,8 +3,10 @@ package rootwright.algebra.roots;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.SplittableRandom;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import rootwright.algebra.number.Rational;
@@ -156,5 +158,66 @@ class OrbitPolynomialTest {
     assertThat(found.power(choices.size() / images))
         .as("%s at %s", expression, chosen)
         .isEqualTo(all);
+  }
+
+  /**
+   * Beside the tower of the roots: the power sums of the images as traces of powers, divided by how
+   * often each image is met.
+   */
+  @Test
+  void orbitPolynomialsAgreeWithTracesInTheTower() {
+    SplittableRandom random = Seed.random();
+    List<RationalFunction> expressions =
+        List.of(
+            CYCLIC,
+            R.times(S).plus(T.times(U)),
+            R.minus(S).times(T.minus(U)),
+            R.plus(S.times(RationalFunction.of(Rational.of(1, 2)))).power(2),
+            R.times(S).minus(T));
+    for (int round = 0; round < 8; round++) {
+      Polynomial polynomial = Seed.polynomial(random, 4);
+      RootTower tower = RootTower.of(polynomial, 4);
+      for (RationalFunction expression : expressions) {
+        int images = Orbit.of(expression, 4).images().size();
+        assertThat(OrbitPolynomial.of(polynomial, expression))
+            .as("seed %d: %s of %s", Seed.VALUE, expression, polynomial)
+            .isEqualTo(
+                new OrbitPolynomial.Exact(tower.orbitPolynomial(expression.numerator(), images)));
+      }
+    }
+  }
+
+  /** Here an exchange of two roots changes the sign of the product of the denominators. */
+  @Test
+  void quotientsOfDifferencesAreExactWhateverTheSignOfTheirDenominators() {
+    List<Rational> roots = Stream.of(0, 1, 3, 7).map(Rational::of).toList();
+    ChosenRoots chosen = new ChosenRoots(roots, Polynomial.withRoots(roots));
+    compare(chosen, R.minus(S).over(T.minus(U)), 4);
+    compare(chosen, R.over(S.minus(T)), 3);
+    compare(chosen, R.minus(S).over(T), 3);
+    compare(chosen, R.times(U).over(R.minus(S).times(S.minus(T)).times(T.minus(R))), 4);
+  }
+
+  @Test
+  void seventyTermsOfAnOcticAreMultipliedOut() {
+    List<Rational> roots = Stream.of(-3, -2, -2, 0, 1, 1, 5, 6).map(Rational::of).toList();
+    List<Rational> products = new ArrayList<>();
+    for (int names = 0; names < 256; names++) {
+      if (Integer.bitCount(names) == 4) {
+        Rational product = Rational.ONE;
+        for (int k = 0; k < 8; k++) {
+          product = (names >> k & 1) == 1 ? product.times(roots.get(k)) : product;
+        }
+        products.add(product);
+      }
+    }
+    assertThat(
+            OrbitPolynomial.of(
+                Polynomial.withRoots(roots).times(Rational.of(3)), R.times(S).times(T).times(U)))
+        .isEqualTo(new OrbitPolynomial.Exact(Polynomial.withRoots(products)));
+    Polynomial dense = Polynomial.ofDescending(2, 1, -3, 0, 4, 1, -1, 5, 7);
+    OrbitPolynomial sums = OrbitPolynomial.of(dense, R.plus(S));
+    assertThat(((OrbitPolynomial.Exact) sums).polynomial().primitive())
+        .isEqualTo(PairPolynomial.sums(dense));
   }
 }
