@@ -36,13 +36,19 @@ public final class FormulaReader {
   }
 
   private static ReadFormula readOnce(String text) throws UnreadableException {
+    return placed(text).read();
+  }
+
+  /** The formula with the place of each part. */
+  static PlacedFormula placed(String text) throws UnreadableException {
     SourceText source = new SourceText(text);
     if (source.isBlank()) {
       throw source.refused("empty", "There is nothing to read.", 0, "a formula", "");
     }
     List<Reading> readings = new ArrayList<>();
     List<Token> tokens = Tokenizer.tokens(source, readings);
-    Piece piece = new Parser(source, tokens, readings).whole();
-    return new ReadFormula(piece.formula(), readings);
+    Parser parser = new Parser(source, tokens, readings);
+    Piece piece = parser.whole();
+    return new PlacedFormula(text, new ReadFormula(piece.formula(), readings), parser.places());
   }
 }

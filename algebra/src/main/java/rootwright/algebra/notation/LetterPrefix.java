@@ -1,13 +1,9 @@
 package rootwright.algebra.notation;
 
 import java.util.List;
-import java.util.Set;
 
 /** Letters: names with and without index, the families, the functions, the imaginary unit. */
 final class LetterPrefix {
-
-  /** Letters that are functions when a bracket follows. */
-  private static final Set<String> FUNCTIONS = Set.of("P", "Q", "f", "g");
 
   private LetterPrefix() {}
 
@@ -16,7 +12,7 @@ final class LetterPrefix {
     while (parser.accept("'")) {
       letter.append('\'');
     }
-    if (FUNCTIONS.contains(first.text()) && parser.peek().is(Token.Kind.OPEN, "(")) {
+    if (FunctionLetters.contains(first.text()) && parser.peek().is(Token.Kind.OPEN, "(")) {
       return applied(parser, letter.toString(), first);
     }
     if (parser.accept("_")) {

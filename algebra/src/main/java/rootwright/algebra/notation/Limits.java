@@ -18,9 +18,6 @@ public final class Limits {
   /** The highest degree to which brackets are multiplied out. */
   public static final int DEGREE = 2_000;
 
-  /** The most terms a polynomial in several letters may have while it is multiplied out. */
-  public static final int TERMS = 50_000;
-
   /** The most binary digits a coefficient may have while brackets are multiplied out. */
   public static final int BITS = 100_000;
 

@@ -88,8 +88,7 @@ abstract class LineWriter implements FormulaCases<String> {
       Formula factor = factors.get(k);
       boolean bare =
           (k == 0 && isFractionNumber(factor))
-              || (isAggregate(factor)
-                  && (k == factors.size() - 1 || isAggregate(factors.get(k + 1))));
+              || onlyAggregates(factors.subList(k, factors.size()));
       written.add(bare ? factor.choose(this) : at(Tightness.POWER, factor));
     }
     return joined(factors, written);
@@ -162,6 +161,11 @@ abstract class LineWriter implements FormulaCases<String> {
 
   static boolean isAggregate(Formula formula) {
     return formula instanceof Formula.Aggregate;
+  }
+
+  /** A Σ takes all that follows, up to a further Σ: only before such may it stand bare. */
+  private static boolean onlyAggregates(List<Formula> factors) {
+    return factors.stream().allMatch(LineWriter::isAggregate);
   }
 
   static boolean isWhole(Formula formula) {

@@ -1,6 +1,8 @@
 package rootwright.algebra.notation;
 
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -12,6 +14,7 @@ final class Parser {
   private final SourceText source;
   private final List<Token> tokens;
   private final List<Reading> readings;
+  private final Map<Formula, Integer> places = new IdentityHashMap<>();
   private int position;
   private int depth;
   private int openBars;
@@ -210,12 +213,19 @@ final class Parser {
     if (height >= Limits.NESTING) {
       throw tooDeep(peek());
     }
+    places.putIfAbsent(formula, from);
     return new Piece(formula, height + 1, from, lastEnd(), shape);
   }
 
   /** A piece without parts. */
   Piece leaf(Formula formula, int from) {
+    places.putIfAbsent(formula, from);
     return new Piece(formula, 1, from, lastEnd(), Piece.Shape.ATOM);
+  }
+
+  /** Where each part was read, by the very object. */
+  Map<Formula, Integer> places() {
+    return places;
   }
 
   private int lastEnd() {

@@ -124,8 +124,8 @@ final class Tokenizer {
   }
 
   private void refuseWords(String run, int from, int to) throws UnreadableException {
-    String near = Vocabulary.near(run);
-    if (!near.isEmpty() || Vocabulary.isSentence(run) || run.length() > 8) {
+    if (!Vocabulary.isProductOfLetters(run)) {
+      String near = Vocabulary.near(run);
       String shown = run.length() > 40 ? run.substring(0, 40) + "…" : run;
       throw source.refused(
           "unknown-word",
@@ -229,7 +229,7 @@ final class Tokenizer {
     if (!sign.isEmpty()) {
       if (sign.equals("''")) {
         add(Token.Kind.SIGN, "'", from, from);
-        add(Token.Kind.SIGN, "'", from, from + 1);
+        add(Token.Kind.SIGN, "'", from, from + length);
       } else {
         add(Token.Kind.SIGN, sign, from, from + length);
       }

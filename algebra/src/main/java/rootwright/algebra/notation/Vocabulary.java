@@ -9,6 +9,9 @@ import java.util.TreeMap;
 /** The words that are read in a formula, and those that only show that a sentence was meant. */
 final class Vocabulary {
 
+  /** The most letters that are taken for a product when no sign stands between them. */
+  private static final int LONGEST_PRODUCT = 8;
+
   private static final Map<String, LatexCommands.Meaning> WORDS = new TreeMap<>();
 
   /** Words of sentences; a formula that holds one is not taken for a product of letters. */
@@ -105,6 +108,15 @@ final class Vocabulary {
   /** What a word becomes; case does not matter; empty if it is not in the vocabulary. */
   static Optional<LatexCommands.Meaning> meaning(String word) {
     return Optional.ofNullable(WORDS.get(word.toLowerCase(Locale.ROOT)));
+  }
+
+  /** Whether letters side by side are read one by one: they make no word and resemble none. */
+  static boolean isProductOfLetters(String run) {
+    return run.length() <= LONGEST_PRODUCT
+        && meaning(run).isEmpty()
+        && GreekLetters.named(run).isEmpty()
+        && !isSentence(run)
+        && near(run).isEmpty();
   }
 
   /** Whether the word belongs to a sentence rather than to a formula. */

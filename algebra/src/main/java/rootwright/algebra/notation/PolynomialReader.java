@@ -1,0 +1,154 @@
+package rootwright.algebra.notation;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import rootwright.algebra.polynomial.MultivariatePolynomial;
+import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.polynomial.RationalFunction;
+
+/**
+ * Reads a polynomial: an expression, an equation of two sides (everything is moved left), or a list
+ * of at least three coefficients, highest power first. Brackets are multiplied out exactly.
+ *
+ * <p>The unknown is x if it occurs, else z, else y, else the only letter. Constants and the zero
+ * polynomial are returned as they are.
+ */
+public final class PolynomialReader {
+
+  /** The unknown where no letter says another. */
+  private static final String USUAL = "x";
+
+  private PolynomialReader() {}
+
+  /**
+   * The polynomial, its coefficients being numbers.
+   *
+   * @throws UnreadableException if the text is not a polynomial, a letter stands in a coefficient,
+   *     the unknown is not clear, or a limit of {@link Limits} is exceeded
+   */
+  public static StatedPolynomial read(String text) throws UnreadableException {
+    return Mend.tried(typed -> numeric(typed, Optional.empty()), text);
+  }
+
+  /**
+   * The polynomial in this unknown, its coefficients being numbers.
+   *
+   * @param unknown its spelling
+   * @throws UnreadableException as {@link #read(String)}
+   */
+  public static StatedPolynomial read(String text, String unknown) throws UnreadableException {
+    return Mend.tried(typed -> numeric(typed, Optional.of(unknown)), text);
+  }
+
+  /**
+   * The polynomial with letters in its coefficients.
+   *
+   * @throws UnreadableException as {@link #read(String)}, except that letters are allowed as
+   *     factors of a coefficient
+   */
+  public static StatedWithLetters readWithLetters(String text) throws UnreadableException {
+    return Mend.tried(typed -> lettered(typed, Optional.empty()), text);
+  }
+
+  /**
+   * The polynomial in this unknown with letters in its coefficients.
+   *
+   * @param unknown its spelling
+   * @throws UnreadableException as {@link #readWithLetters(String)}
+   */
+  public static StatedWithLetters readWithLetters(String text, String unknown)
+      throws UnreadableException {
+    return Mend.tried(typed -> lettered(typed, Optional.of(unknown)), text);
+  }
+
+  private static StatedPolynomial numeric(String text, Optional<String> asked)
+      throws UnreadableException {
+    Optional<Polynomial> list = CoefficientList.read(text);
+    if (list.isPresent()) {
+      String unknown = asked.orElse(USUAL);
+      Formula stated = PolynomialFormula.of(list.get(), unknown);
+      return new StatedPolynomial(
+          list.get(), stated, unknown, List.of(CoefficientList.reading(text, stated)));
+    }
+    PlacedFormula placed = FormulaReader.placed(text);
+    OneSide side = OneSide.of(placed);
+    String unknown = unknown(placed, side, asked);
+    try {
+      return new StatedPolynomial(
+          new PolynomialEvaluation(unknown).valueOf(side.formula()),
+          placed.formula(),
+          unknown,
+          side.readings());
+    } catch (PartRefusedException refused) {
+      throw refused.in(text, placed.placeOf(refused.part()), PolynomialMend.of(placed, refused));
+    }
+  }
+
+  private static StatedWithLetters lettered(String text, Optional<String> asked)
+      throws UnreadableException {
+    Optional<Polynomial> list = CoefficientList.read(text);
+    if (list.isPresent()) {
+      StatedPolynomial stated = numeric(text, asked);
+      return new StatedWithLetters(
+          MultivariatePolynomial.of(stated.polynomial(), 0),
+          List.of(stated.unknown()),
+          stated.stated(),
+          stated.readings());
+    }
+    PlacedFormula placed = FormulaReader.placed(text);
+    OneSide side = OneSide.of(placed);
+    String unknown = unknown(placed, side, asked);
+    List<String> names = new ArrayList<>(List.of(unknown));
+    for (String name : FormulaNames.in(side.formula())) {
+      if (!name.equals(unknown)) {
+        names.add(name);
+      }
+    }
+    try {
+      RationalFunction function = new FunctionEvaluation(numbered(names)).valueOf(side.formula());
+      if (!function.isPolynomial()) {
+        throw placed.refused(
+            "division-by-unknown",
+            "A letter stands below a stroke; multiply the polynomial by it.",
+            side.formula(),
+            "numbers below every stroke");
+      }
+      return new StatedWithLetters(function.numerator(), names, placed.formula(), side.readings());
+    } catch (PartRefusedException refused) {
+      throw refused.in(text, placed.placeOf(refused.part()), PolynomialMend.of(placed, refused));
+    }
+  }
+
+  private static Map<String, Integer> numbered(List<String> names) {
+    Map<String, Integer> numbers = new HashMap<>();
+    for (String name : names) {
+      numbers.put(name, numbers.size());
+    }
+    return numbers;
+  }
+
+  private static String unknown(PlacedFormula placed, OneSide side, Optional<String> asked)
+      throws UnreadableException {
+    if (asked.isPresent()) {
+      return asked.get();
+    }
+    Map<String, Formula.Name> names = FormulaNames.first(side.formula());
+    for (String usual : List.of(USUAL, "z", "y")) {
+      if (names.containsKey(usual)) {
+        return usual;
+      }
+    }
+    if (names.size() > 1) {
+      throw placed.refused(
+          "which-unknown",
+          "Several letters stand here (%s); say which one is the unknown with --unknown."
+              .formatted(String.join(", ", names.keySet())),
+          names.values().iterator().next(),
+          "one letter, or --unknown");
+    }
+    return names.isEmpty() ? USUAL : names.keySet().iterator().next();
+  }
+}
