@@ -2,7 +2,6 @@ package rootwright.algebra.notation;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -14,7 +13,7 @@ final class Parser {
   private final SourceText source;
   private final List<Token> tokens;
   private final List<Reading> readings;
-  private final Map<Formula, Integer> places = new IdentityHashMap<>();
+  private final IdentityHashMap<Formula, Integer> places = new IdentityHashMap<>();
   private int position;
   private int depth;
   private int openBars;
@@ -224,7 +223,7 @@ final class Parser {
   }
 
   /** Where each part was read, by the very object. */
-  Map<Formula, Integer> places() {
+  IdentityHashMap<Formula, Integer> places() {
     return places;
   }
 

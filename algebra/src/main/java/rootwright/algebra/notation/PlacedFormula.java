@@ -1,6 +1,6 @@
 package rootwright.algebra.notation;
 
-import java.util.Map;
+import java.util.IdentityHashMap;
 
 /**
  * A formula with the place of each part in the text it was read from.
@@ -9,7 +9,7 @@ import java.util.Map;
  * @param read the formula and its readings
  * @param places the code point at which a part begins, by the very object
  */
-record PlacedFormula(String text, ReadFormula read, Map<Formula, Integer> places) {
+record PlacedFormula(String text, ReadFormula read, IdentityHashMap<Formula, Integer> places) {
 
   Formula formula() {
     return read.formula();
