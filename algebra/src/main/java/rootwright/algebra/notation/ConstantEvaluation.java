@@ -2,11 +2,7 @@ package rootwright.algebra.notation;
 
 import rootwright.algebra.number.Rational;
 
-/**
- * The value of an exponent.
- *
- * @param power the power whose exponent is evaluated
- */
+/** The value of an exponent; the power it belongs to is named in a refusal. */
 final class ConstantEvaluation extends FormulaEvaluation<Rational> {
 
   private final Formula.Power power;
