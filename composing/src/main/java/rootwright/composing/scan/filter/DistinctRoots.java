@@ -44,21 +44,26 @@ public final class DistinctRoots implements CandidateFilter {
 
   @Override
   public RowTest rowTest(Workspace workspace) {
-    RowTest each = CandidateFilter.super.rowTest(workspace);
     int degree = workspace.box().degree();
     if (degree == 1) {
       return (row, alive) -> {};
     }
+    ResidueProof residues = new ResidueProof(degree, workspace.box().rowLength());
+    RowTest otherwise =
+        new ProvedOrTested(
+            workspace.box(),
+            residues::squarefree,
+            ascending -> exact.isSquarefree(CoefficientBox.polynomial(ascending)));
     Optional<IntegerForm> form = Discriminant.of(degree);
     if (form.isEmpty()) {
-      return each;
+      return otherwise;
     }
     RowForm discriminant = workspace.along(form.get());
     return (row, alive) -> {
       if (discriminant.fits(row)) {
         removeZeros(discriminant, row, alive);
       } else {
-        each.screen(row, alive);
+        otherwise.screen(row, alive);
       }
     };
   }

@@ -6,8 +6,8 @@ import rootwright.composing.scan.candidate.Workspace;
 
 /**
  * The polynomial is no product of two of lower degree over Q. To degree 3 that is the same as
- * having no rational root; above, linear factors are sieved out first, then residues, then the
- * exact test.
+ * having no rational root; above, linear factors are sieved out first, then residues, then a search
+ * for a quadratic factor in degrees 4 and 5 with small coefficients, and otherwise the exact test.
  */
 public final class Irreducible implements CandidateFilter {
 
@@ -37,19 +37,28 @@ public final class Irreducible implements CandidateFilter {
 
   @Override
   public boolean passes(long[] ascending) {
-    return ascending.length == 2 || (noRationalRoot.passes(ascending) && withoutRoot(ascending));
+    int degree = ascending.length - 1;
+    return degree == 1
+        || (noRationalRoot.passes(ascending)
+            && (degree <= 3
+                || ResidueTables.of(degree).proveNoDivisor(ascending, higherDegrees(degree))
+                || isIrreducibleWithoutRoot(ascending)));
   }
 
-  /** The question for a polynomial that is known to have no rational root. */
-  private boolean withoutRoot(long[] ascending) {
-    int degree = ascending.length - 1;
-    int open = 0;
+  /** The degrees from 2 to n/2, as bits: one of any two factors has one of them. */
+  private static int higherDegrees(int degree) {
+    int bits = 0;
     for (int part = 2; 2 * part <= degree; part++) {
-      open |= 1 << part;
+      bits |= 1 << part;
     }
-    return open == 0
-        || ResidueTables.of(degree).proveNoDivisor(ascending, open)
-        || exact.isIrreducible(CoefficientBox.polynomial(ascending));
+    return bits;
+  }
+
+  /** The question for a polynomial that is known to have no rational root, without residues. */
+  private boolean isIrreducibleWithoutRoot(long[] ascending) {
+    return (ascending.length <= 6 && QuadraticFactorSearch.suits(ascending))
+        ? !QuadraticFactorSearch.hasFactor(ascending)
+        : exact.isIrreducible(CoefficientBox.polynomial(ascending));
   }
 
   @Override
@@ -62,10 +71,16 @@ public final class Irreducible implements CandidateFilter {
     if (degree <= 3) {
       return roots;
     }
-    RowTest each = new EachCandidate(degree, this::withoutRoot);
+    ResidueProof residues = new ResidueProof(degree, workspace.box().rowLength());
+    int higher = higherDegrees(degree);
+    RowTest factors =
+        new ProvedOrTested(
+            workspace.box(),
+            row -> residues.withoutDivisor(row, higher),
+            this::isIrreducibleWithoutRoot);
     return (row, alive) -> {
       roots.screen(row, alive);
-      each.screen(row, alive);
+      factors.screen(row, alive);
     };
   }
 

@@ -44,13 +44,22 @@ public final class NoRationalRoot implements CandidateFilter {
 
   @Override
   public RowTest rowTest(Workspace workspace) {
-    RowTest each = CandidateFilter.super.rowTest(workspace);
+    CoefficientBox box = workspace.box();
+    if (box.degree() == 1) {
+      return (row, alive) -> alive.removeAll();
+    }
+    ResidueProof residues = new ResidueProof(box.degree(), box.rowLength());
+    RowTest otherwise =
+        new ProvedOrTested(
+            box,
+            row -> residues.withoutDivisor(row, LINEAR),
+            ascending -> !exact.hasRationalRoot(CoefficientBox.polynomial(ascending)));
     RationalRootSieve sieve = new RationalRootSieve();
     return (row, alive) -> {
       if (sieve.suits(row)) {
         sieve.screen(row, alive);
       } else {
-        each.screen(row, alive);
+        otherwise.screen(row, alive);
       }
     };
   }

@@ -1,6 +1,9 @@
 package rootwright.composing.scan.filter;
 
 import java.util.Arrays;
+import java.util.function.IntPredicate;
+import rootwright.composing.scan.candidate.Row;
+import rootwright.composing.scan.candidate.Survivors;
 
 /**
  * What is known of every monic polynomial of one degree modulo a small prime: of which degrees up
@@ -100,6 +103,30 @@ final class ResidueTable {
       number = number * prime + digit;
     }
     return entries[number];
+  }
+
+  /** Marks the candidates of a row whose entry has a property, if the prime says anything. */
+  void mark(Row row, IntPredicate property, Survivors marked) {
+    int inverse = inverses[(int) Math.floorMod(row.lead(), (long) prime)];
+    if (inverse == 0) {
+      return;
+    }
+    int number = 0;
+    for (int k = degree - 1; k > 0; k--) {
+      int digit = (int) Math.floorMod(row.coefficient(k), (long) prime) * inverse % prime;
+      number = number * prime + digit;
+    }
+    number *= prime;
+    int digit = (int) Math.floorMod(row.firstConstant(), (long) prime) * inverse % prime;
+    for (int start = 0; start < prime && start < row.length(); start++) {
+      if (property.test(entries[number + digit])) {
+        for (int place = start; place < row.length(); place += prime) {
+          marked.add(place);
+        }
+      }
+      digit += inverse;
+      digit -= digit >= prime ? prime : 0;
+    }
   }
 
   /** The degrees j up to n/2 with a divisor modulo the prime: bit j of the result. */

@@ -7,7 +7,7 @@ import java.util.concurrent.ConcurrentHashMap;
 /** The {@link ResidueTable}s of one degree, for the smallest primes; asked one after the other. */
 final class ResidueTables {
 
-  private static final int LARGEST_TABLE = 1 << 16;
+  private static final int LARGEST_TABLE = 1 << 18;
   private static final int MOST_TABLES = 7;
   private static final int[] PRIMES = {2, 3, 5, 7, 11, 13, 17};
   private static final ConcurrentHashMap<Integer, ResidueTables> BY_DEGREE =
@@ -28,9 +28,14 @@ final class ResidueTables {
     }
   }
 
-  /** The tables of a degree, made once; none above degree 16. */
+  /** The tables of a degree, made once; none above degree 18. */
   static ResidueTables of(int degree) {
     return BY_DEGREE.computeIfAbsent(degree, ResidueTables::new);
+  }
+
+  /** The tables, the smallest prime first. */
+  List<ResidueTable> all() {
+    return tables;
   }
 
   /** Whether some prime proves that no root is repeated. */

@@ -109,4 +109,37 @@ class ShortcutTest {
     assertThat(RationalRootSearch.hasRoot(everywhere.times(Polynomial.ofDescending(7, 3))))
         .isTrue();
   }
+
+  @Test
+  void quadraticFactorsAreFoundWheneverTheyAreThere() {
+    SplittableRandom random = new SplittableRandom(SEED);
+    int found = 0;
+    for (int round = 0; round < 3_000; round++) {
+      Polynomial product =
+          random.nextBoolean()
+              ? random(random, 2).times(random(random, 2 + random.nextInt(2)))
+              : random(random, 4 + random.nextInt(2));
+      long[] ascending = new long[product.degree() + 1];
+      for (int k = 0; k < ascending.length; k++) {
+        ascending[k] = product.coefficient(k).intValueExact();
+      }
+      if (!BruteForce.hasRationalRoot(product)) {
+        boolean expected = !BruteForce.isIrreducible(product);
+        assertThat(QuadraticFactorSearch.hasFactor(ascending))
+            .as("seed %d: %s", SEED, product)
+            .isEqualTo(expected);
+        found += expected ? 1 : 0;
+      }
+    }
+    assertThat(found).isGreaterThan(500);
+  }
+
+  private static Polynomial random(SplittableRandom random, int degree) {
+    long[] descending = new long[degree + 1];
+    for (int k = 1; k <= degree; k++) {
+      descending[k] = random.nextLong(-9, 10);
+    }
+    descending[0] = random.nextLong(1, 7);
+    return Polynomial.ofDescending(descending);
+  }
 }
