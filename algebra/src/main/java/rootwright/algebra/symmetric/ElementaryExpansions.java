@@ -16,7 +16,7 @@ import rootwright.algebra.symmetric.internal.Packing;
 final class ElementaryExpansions {
 
   private final int variables;
-  private final Map<Packing, ElementaryProducts> packed = new HashMap<>();
+  private final Map<Integer, ElementaryProducts> packed = new HashMap<>();
   private final Map<Partition, SymmetricPolynomial> remembered = new HashMap<>();
 
   ElementaryExpansions(int variables) {
@@ -37,7 +37,7 @@ final class ElementaryExpansions {
     int slots = Math.max(1, Math.min(variables, leading.weight()));
     if (Packing.fits(slots, leading.part(0))) {
       try {
-        return inWords(leading, new Packing(slots));
+        return inWords(leading, Packing.of(slots));
       } catch (ArithmeticException tooWide) {
         return inBigNumbers(leading);
       }
@@ -48,7 +48,7 @@ final class ElementaryExpansions {
   private SymmetricPolynomial inWords(Partition leading, Packing packing) {
     PackedPolynomial expansion =
         packed
-            .computeIfAbsent(packing, ElementaryProducts::new)
+            .computeIfAbsent(packing.slots(), slots -> new ElementaryProducts(packing))
             .expansion(packing.pack(leading.padded(leading.length())));
     NavigableMap<Partition, Rational> terms = new TreeMap<>();
     for (int index = 0; index < expansion.size(); index++) {

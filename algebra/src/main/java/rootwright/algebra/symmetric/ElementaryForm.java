@@ -1,5 +1,6 @@
 package rootwright.algebra.symmetric;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -28,10 +29,17 @@ public final class ElementaryForm {
   private sealed interface Body {
     MultivariatePolynomial polynomial();
 
+    Rational at(List<Rational> values);
+
     int size();
   }
 
   private record Spread(MultivariatePolynomial polynomial) implements Body {
+    @Override
+    public Rational at(List<Rational> values) {
+      return polynomial.at(values);
+    }
+
     @Override
     public int size() {
       return polynomial.terms().size();
@@ -39,6 +47,30 @@ public final class ElementaryForm {
   }
 
   private record Packed(PackedPolynomial terms, Rational factor) implements Body {
+    @Override
+    public Rational at(List<Rational> values) {
+      List<List<Rational>> powers = new ArrayList<>();
+      for (int slot = 0; slot < terms.packing().slots(); slot++) {
+        powers.add(new ArrayList<>(List.of(Rational.ONE)));
+      }
+      Rational sum = Rational.ZERO;
+      for (int index = 0; index < terms.size(); index++) {
+        Rational product = Rational.of(terms.coefficient(index));
+        for (int slot = 0; slot < powers.size(); slot++) {
+          int exponent = terms.packing().at(terms.key(index), slot);
+          List<Rational> known = powers.get(slot);
+          while (known.size() <= exponent) {
+            known.add(known.get(known.size() - 1).times(values.get(slot)));
+          }
+          if (exponent > 0) {
+            product = product.times(known.get(exponent));
+          }
+        }
+        sum = sum.plus(product);
+      }
+      return sum.times(factor);
+    }
+
     @Override
     public int size() {
       return terms.size();
@@ -102,7 +134,7 @@ public final class ElementaryForm {
       throw new IllegalArgumentException(
           "%d values for e_1, …, e_%d".formatted(values.size(), variables));
     }
-    return polynomial().at(values);
+    return body.at(values);
   }
 
   /**

@@ -7,7 +7,6 @@ import java.util.TreeMap;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.symmetric.internal.PackedPolynomial;
-import rootwright.algebra.symmetric.internal.PackedPowerSum;
 import rootwright.algebra.symmetric.internal.PackedReduction;
 import rootwright.algebra.symmetric.internal.Packing;
 
@@ -37,7 +36,7 @@ final class ElementaryReduction {
       try {
         return ElementaryForm.packed(
             polynomial.variables(),
-            inWords(polynomial, new Packing(slots), common),
+            inWords(polynomial, Packing.of(slots), common),
             common.equals(BigInteger.ONE) ? Rational.ONE : new Rational(BigInteger.ONE, common));
       } catch (ArithmeticException tooWide) {
         return inBigNumbers(polynomial);
@@ -49,28 +48,20 @@ final class ElementaryReduction {
   private static PackedPolynomial inWords(
       SymmetricPolynomial polynomial, Packing packing, BigInteger common) {
     PackedReduction reduction = new PackedReduction(packing);
-    PackedPolynomial powerSums = PackedPolynomial.term(packing, 0, 0);
-    boolean others = false;
     for (Map.Entry<Partition, Rational> term : polynomial.terms().entrySet()) {
       Partition partition = term.getKey();
-      long coefficient =
-          common
-              .divide(term.getValue().denominator())
-              .multiply(term.getValue().numerator())
-              .longValueExact();
+      BigInteger coefficient = term.getValue().numerator();
+      if (!common.equals(BigInteger.ONE)) {
+        coefficient = coefficient.multiply(common.divide(term.getValue().denominator()));
+      }
       if (partition.length() == 1) {
-        PackedPolynomial powerSum = PackedPowerSum.of(packing, partition.part(0), coefficient);
-        powerSums = powerSums.size() == 0 ? powerSum : powerSums.plus(powerSum);
+        reduction.addPowerSum(partition.part(0), coefficient.longValueExact());
       } else {
-        others = true;
-        reduction.add(packing.pack(partition.padded(partition.length())), coefficient);
+        reduction.add(
+            packing.pack(partition.padded(partition.length())), coefficient.longValueExact());
       }
     }
-    if (!others) {
-      return powerSums;
-    }
-    PackedPolynomial reduced = reduction.reduce();
-    return powerSums.size() == 0 ? reduced : reduced.plus(powerSums);
+    return reduction.reduce();
   }
 
   private static ElementaryForm inBigNumbers(SymmetricPolynomial polynomial) {

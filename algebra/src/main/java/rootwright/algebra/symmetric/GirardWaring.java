@@ -35,7 +35,7 @@ public final class GirardWaring {
     if (Packing.fits(slots, k)) {
       try {
         return ElementaryForm.packed(
-            variables, PackedPowerSum.of(new Packing(slots), k, 1), Rational.ONE);
+            variables, PackedPowerSum.of(Packing.of(slots), k, 1), Rational.ONE);
       } catch (ArithmeticException tooWide) {
         return inBigNumbers(k, variables);
       }

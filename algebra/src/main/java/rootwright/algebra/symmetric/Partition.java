@@ -80,6 +80,29 @@ public final class Partition implements Comparable<Partition> {
     return List.copyOf(all);
   }
 
+  /**
+   * How many partitions {@link #all} would list: the number of terms of p_k in e_1, …, e_n for
+   * weight k and n parts, and a bound for the size of every form of that weight. O(weight·parts).
+   *
+   * @throws IllegalArgumentException if the weight or the number of parts is negative
+   */
+  public static BigInteger count(int weight, int mostParts) {
+    if (weight < 0 || mostParts < 0) {
+      throw new IllegalArgumentException(
+          "no partitions of %d into at most %d parts".formatted(weight, mostParts));
+    }
+    // At most n parts: as many as with parts not above n (conjugates).
+    BigInteger[] ways = new BigInteger[weight + 1];
+    Arrays.fill(ways, BigInteger.ZERO);
+    ways[0] = BigInteger.ONE;
+    for (int part = 1; part <= mostParts; part++) {
+      for (int sum = part; sum <= weight; sum++) {
+        ways[sum] = ways[sum].add(ways[sum - part]);
+      }
+    }
+    return ways[weight];
+  }
+
   private static void collect(List<Partition> all, int[] parts, int place, int left, int largest) {
     if (left == 0) {
       all.add(of(Arrays.copyOf(parts, place)));
@@ -109,7 +132,11 @@ public final class Partition implements Comparable<Partition> {
 
   /** The sum of the parts: the degree of the monomials. */
   public int weight() {
-    return Arrays.stream(parts).sum();
+    int weight = 0;
+    for (int part : parts) {
+      weight += part;
+    }
+    return weight;
   }
 
   /** How often a number occurs among the parts. */

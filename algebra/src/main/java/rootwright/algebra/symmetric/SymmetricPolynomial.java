@@ -180,6 +180,8 @@ public final class SymmetricPolynomial {
 
   /**
    * The expression in e_1, …, e_n that equals this polynomial; there is exactly one (Gauss, 1816).
+   * Power sums take one step for each term of the result. Anything else takes at most as many steps
+   * as the square of {@link Partition#count} of its weight: ask it first where weights are large.
    */
   public ElementaryForm toElementary() {
     return ElementaryReduction.of(this);

@@ -29,6 +29,17 @@ class PartitionTest {
   }
 
   @Test
+  void partitionsAreCountedAsTheyAreListed() {
+    for (int weight = 0; weight <= 12; weight++) {
+      for (int parts = 0; parts <= 6; parts++) {
+        assertThat(Partition.count(weight, parts)).isEqualTo(Partition.all(weight, parts).size());
+      }
+    }
+    // Hardy and Ramanujan, 1918, as MacMahon counted it; from memory.
+    assertThat(Partition.count(200, 200)).isEqualTo(3_972_999_029_388L);
+  }
+
+  @Test
   void partitionsComeDescendingWithoutRepetitionAndWithinTheBound() {
     List<Partition> all = Partition.all(12, 4);
     assertThat(all).allMatch(partition -> partition.weight() == 12 && partition.length() <= 4);

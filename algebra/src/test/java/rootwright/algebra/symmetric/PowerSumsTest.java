@@ -25,6 +25,7 @@ class PowerSumsTest {
         Rational direct =
             roots.stream().map(root -> root.power(power)).reduce(Rational.ZERO, Rational::plus);
         assertThat(sums.get(k)).as("seed %d: p_%d of %s", Samples.SEED, k, roots).isEqualTo(direct);
+        assertThat(Partition.count(k, n)).isEqualTo(GirardWaring.powerSum(k, n).size());
         assertThat(GirardWaring.powerSum(k, n).at(elementaries.subList(1, n + 1)))
             .as("seed %d: p_%d of %s", Samples.SEED, k, roots)
             .isEqualTo(direct);

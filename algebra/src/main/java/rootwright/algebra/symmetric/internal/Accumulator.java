@@ -3,12 +3,13 @@ package rootwright.algebra.symmetric.internal;
 import java.util.Arrays;
 
 /**
- * A growing sum of terms, word to coefficient, kept in the order in which the words first came: an
- * open hash table over two dense arrays. A coefficient may become zero; the word stays. Not safe
- * for use by several threads.
+ * A growing sum of terms, word to coefficient, kept in the order in which the words first came: two
+ * dense arrays, searched one by one while they are short, then through an open hash table. A
+ * coefficient may become zero; the word stays. Not safe for use by several threads.
  */
 final class Accumulator {
 
+  private static final int SHORT = 8;
   private static final long GOLDEN = 0x9E3779B97F4A7C15L;
 
   private long[] keys;
@@ -17,9 +18,9 @@ final class Accumulator {
   private int size;
 
   Accumulator() {
-    keys = new long[8];
-    coefficients = new long[8];
-    places = new int[16];
+    keys = new long[SHORT];
+    coefficients = new long[SHORT];
+    places = new int[0];
   }
 
   int size() {
@@ -36,8 +37,8 @@ final class Accumulator {
 
   /** The coefficient of a word; zero if it never came. */
   long coefficientOf(long key) {
-    int found = places[place(key)];
-    return found == 0 ? 0 : coefficients[found - 1];
+    int index = find(key);
+    return index < 0 ? 0 : coefficients[index];
   }
 
   /**
@@ -46,39 +47,52 @@ final class Accumulator {
    * @throws ArithmeticException if the sum leaves the range of {@code long}
    */
   boolean add(long key, long coefficient) {
-    int place = place(key);
-    int found = places[place];
-    if (found != 0) {
-      coefficients[found - 1] = Math.addExact(coefficients[found - 1], coefficient);
+    int index = find(key);
+    if (index >= 0) {
+      coefficients[index] = Math.addExact(coefficients[index], coefficient);
       return false;
     }
     if (size == keys.length) {
       grow();
-      place = place(key);
     }
     keys[size] = key;
     coefficients[size] = coefficient;
     size++;
-    places[place] = size;
+    if (places.length > 0) {
+      places[place(key)] = size;
+    }
     return true;
   }
 
   /** The terms with non-zero coefficients. */
   PackedPolynomial toPolynomial(Packing packing) {
-    long[] keptKeys = new long[size];
-    long[] keptCoefficients = new long[size];
     int kept = 0;
     for (int index = 0; index < size; index++) {
+      kept += coefficients[index] == 0 ? 0 : 1;
+    }
+    long[] keptKeys = new long[kept];
+    long[] keptCoefficients = new long[kept];
+    int next = 0;
+    for (int index = 0; index < size; index++) {
       if (coefficients[index] != 0) {
-        keptKeys[kept] = keys[index];
-        keptCoefficients[kept] = coefficients[index];
-        kept++;
+        keptKeys[next] = keys[index];
+        keptCoefficients[next] = coefficients[index];
+        next++;
       }
     }
-    return kept == size
-        ? new PackedPolynomial(packing, keptKeys, keptCoefficients)
-        : new PackedPolynomial(
-            packing, Arrays.copyOf(keptKeys, kept), Arrays.copyOf(keptCoefficients, kept));
+    return new PackedPolynomial(packing, keptKeys, keptCoefficients);
+  }
+
+  /** Where a word stands; −1 if it never came. */
+  private int find(long key) {
+    if (places.length > 0) {
+      return places[place(key)] - 1;
+    }
+    int index = size - 1;
+    while (index >= 0 && keys[index] != key) {
+      index--;
+    }
+    return index;
   }
 
   private int place(long key) {

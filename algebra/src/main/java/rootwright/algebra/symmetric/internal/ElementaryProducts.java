@@ -43,7 +43,7 @@ public final class ElementaryProducts {
     if (largest == 1) {
       expansion = PackedPolynomial.term(packing, leading, 1);
     } else {
-      PackedPolynomial rest = reduced(leading - strips.column(height));
+      PackedPolynomial rest = reduced(leading - packing.ones(height));
       Accumulator sum = new Accumulator();
       for (int index = 0; index < rest.size(); index++) {
         strips.addProduct(sum, rest.key(index), height, rest.coefficient(index));
@@ -82,6 +82,6 @@ public final class ElementaryProducts {
 
   /** The part of a partition that lies in columns of full height: e_n moves everything along. */
   private long fullColumns(long leading) {
-    return strips.column(packing.slots()) * packing.at(leading, packing.slots() - 1);
+    return packing.ones(packing.slots()) * packing.at(leading, packing.slots() - 1);
   }
 }

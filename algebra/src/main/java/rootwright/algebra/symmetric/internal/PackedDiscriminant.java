@@ -11,7 +11,7 @@ public final class PackedDiscriminant {
 
   private PackedDiscriminant(int degree) {
     this.degree = degree;
-    packing = new Packing(degree);
+    packing = Packing.of(degree);
   }
 
   /**

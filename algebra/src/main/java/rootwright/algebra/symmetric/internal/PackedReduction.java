@@ -11,10 +11,12 @@ public final class PackedReduction {
   private final Packing packing;
   private final Accumulator remainder = new Accumulator();
   private final Descending queue = new Descending();
+  private PackedPolynomial powerSums;
 
   /** For as many variables as the packing has slots. */
   public PackedReduction(Packing packing) {
     this.packing = packing;
+    powerSums = PackedPolynomial.term(packing, 0, 0);
   }
 
   /**
@@ -29,13 +31,29 @@ public final class PackedReduction {
   }
 
   /**
+   * Adds a coefficient times the power sum p_k, whose closed form needs no loop.
+   *
+   * @throws ArithmeticException if a coefficient leaves the range of {@code long}
+   */
+  public void addPowerSum(int k, long coefficient) {
+    PackedPolynomial powerSum = PackedPowerSum.of(packing, k, coefficient);
+    powerSums = powerSums.size() == 0 ? powerSum : powerSums.plus(powerSum);
+  }
+
+  /**
    * Reduces what was added; the words of the result are exponents of e_1, e_2, ….
    *
    * @throws ArithmeticException if a coefficient leaves the range of {@code long}
    */
   public PackedPolynomial reduce() {
+    if (queue.isEmpty()) {
+      return powerSums;
+    }
     ElementaryProducts products = new ElementaryProducts(packing);
     Accumulator result = new Accumulator();
+    for (int index = 0; index < powerSums.size(); index++) {
+      result.add(powerSums.key(index), powerSums.coefficient(index));
+    }
     while (!queue.isEmpty()) {
       long leading = queue.next();
       long coefficient = remainder.coefficientOf(leading);

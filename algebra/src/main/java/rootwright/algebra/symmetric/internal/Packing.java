@@ -3,49 +3,77 @@ package rootwright.algebra.symmetric.internal;
 /**
  * How a vector of small numbers is packed into one non-negative {@code long}: the first number in
  * the highest bits, so that the order of the words is the lexicographic order of the vectors.
- *
- * @param slots how many numbers a word holds, 1 to 31
  */
-public record Packing(int slots) {
+public final class Packing {
 
   private static final int WORD = 63;
+  private static final int MOST_SLOTS = 31;
+  private static final Packing[] ALL = all();
 
-  public Packing {
-    if (slots < 1 || slots > WORD / 2) {
+  private final int slots;
+  private final int bits;
+  private final int capacity;
+  private final long mask;
+
+  /** Ones in the first 0, 1, …, n slots. */
+  private final long[] ones;
+
+  private Packing(int slots) {
+    this.slots = slots;
+    bits = WORD / slots;
+    capacity = (int) Math.min(Integer.MAX_VALUE, (1L << bits) - 1);
+    mask = Long.MAX_VALUE >>> (WORD - bits * slots);
+    ones = new long[slots + 1];
+    for (int count = 1; count <= slots; count++) {
+      ones[count] = ones[count - 1] | 1L << shift(count - 1);
+    }
+  }
+
+  private static Packing[] all() {
+    Packing[] all = new Packing[MOST_SLOTS + 1];
+    for (int slots = 1; slots < all.length; slots++) {
+      all[slots] = new Packing(slots);
+    }
+    return all;
+  }
+
+  /**
+   * The packing with this many slots.
+   *
+   * @throws IllegalArgumentException if a word does not hold so many numbers
+   */
+  public static Packing of(int slots) {
+    if (slots < 1 || slots > MOST_SLOTS) {
       throw new IllegalArgumentException("a word does not hold " + slots + " numbers");
     }
+    return ALL[slots];
   }
 
   /** Whether vectors of this many numbers, none above {@code greatest}, fit into one word. */
   public static boolean fits(int slots, int greatest) {
-    return slots >= 1 && slots <= WORD / 2 && greatest <= new Packing(slots).capacity();
+    return slots >= 1 && slots <= MOST_SLOTS && greatest <= ALL[slots].capacity;
   }
 
-  /** Bits for each number. */
-  int bits() {
-    return WORD / slots;
-  }
-
-  /** The greatest number a slot holds. */
-  public int capacity() {
-    return (int) Math.min(Integer.MAX_VALUE, (1L << bits()) - 1);
+  /** How many numbers a word holds. */
+  public int slots() {
+    return slots;
   }
 
   int shift(int slot) {
-    return bits() * (slots - 1 - slot);
+    return bits * (slots - 1 - slot);
   }
 
   /** The number in a slot. */
   public int at(long key, int slot) {
-    return (int) (key >>> shift(slot)) & capacity();
+    return (int) (key >>> shift(slot)) & capacity;
   }
 
   /** The word for a vector that may be shorter than the slots; no number above the capacity. */
   public long pack(int... numbers) {
     long key = 0;
     for (int slot = 0; slot < numbers.length; slot++) {
-      if (numbers[slot] > capacity()) {
-        throw new ArithmeticException(numbers[slot] + " does not fit into " + bits() + " bits");
+      if (numbers[slot] > capacity) {
+        throw new ArithmeticException(numbers[slot] + " does not fit into " + bits + " bits");
       }
       key |= (long) numbers[slot] << shift(slot);
     }
@@ -61,13 +89,9 @@ public record Packing(int slots) {
     return numbers;
   }
 
-  /** The word with a one in each of the first {@code count} slots. */
+  /** The word with a one in each of the first {@code count} slots: the partition of e_count. */
   long ones(int count) {
-    long key = 0;
-    for (int slot = 0; slot < count; slot++) {
-      key |= 1L << shift(slot);
-    }
-    return key;
+    return ones[count];
   }
 
   /**
@@ -75,24 +99,6 @@ public record Packing(int slots) {
    * is: e_k occurs λ_k − λ_(k+1) times.
    */
   long differences(long partition) {
-    return partition - ((partition << bits()) & wordMask());
-  }
-
-  private long wordMask() {
-    return bits() * slots == WORD ? Long.MAX_VALUE : (1L << (bits() * slots)) - 1;
-  }
-
-  /** From the exponents of a product of elementary functions to its leading partition. */
-  public long sums(long exponents) {
-    long key = 0;
-    int sum = 0;
-    for (int slot = slots - 1; slot >= 0; slot--) {
-      sum += at(exponents, slot);
-      if (sum > capacity()) {
-        throw new ArithmeticException(sum + " does not fit into " + bits() + " bits");
-      }
-      key |= (long) sum << shift(slot);
-    }
-    return key;
+    return partition - ((partition << bits) & mask);
   }
 }

@@ -20,7 +20,6 @@ final class VerticalStrips {
   private final Packing packing;
   private final int[] starts;
   private final int[] values;
-  private final long[] prefixes;
   private int groups;
   private Accumulator sum = new Accumulator();
 
@@ -28,15 +27,6 @@ final class VerticalStrips {
     this.packing = packing;
     starts = new int[packing.slots() + 1];
     values = new int[packing.slots()];
-    prefixes = new long[packing.slots() + 1];
-    for (int count = 0; count <= packing.slots(); count++) {
-      prefixes[count] = packing.ones(count);
-    }
-  }
-
-  /** The word of 1^k, the partition of e_k. */
-  long column(int k) {
-    return prefixes[k];
   }
 
   static long binomial(int of, int choose) {
@@ -77,7 +67,7 @@ final class VerticalStrips {
       raise(
           group + 1,
           left - raised,
-          key + prefixes[start + raised] - prefixes[start],
+          key + packing.ones(start + raised) - packing.ones(start),
           ways == 1 ? coefficient : Math.multiplyExact(coefficient, ways),
           size - raised);
     }
