@@ -1,0 +1,123 @@
+package rootwright.working.answer;
+
+import java.math.BigInteger;
+import java.util.List;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.value.ExactValue;
+import rootwright.algebra.value.RationalValue;
+
+/** What an ask may come out as. Exact throughout; equality of records is equality of answers. */
+public sealed interface Answer {
+
+  /** Stable short name for scripts. */
+  String kind();
+
+  /** One number, whatever the roots are called. */
+  record Exact(ExactValue value) implements Answer {
+    @Override
+    public String kind() {
+      return "exact";
+    }
+  }
+
+  /**
+   * One of several numbers, depending on which root is called what.
+   *
+   * @param values the distinct possible values, real ones ascending first; empty if there are too
+   *     many to list
+   * @param orbit the polynomial whose roots are the values
+   */
+  record Values(List<ExactValue> values, Polynomial orbit) implements Answer {
+    public Values {
+      values = List.copyOf(values);
+    }
+
+    @Override
+    public String kind() {
+      return "values";
+    }
+  }
+
+  /** All numbers that satisfy a condition, possibly none. */
+  record Solutions(List<ExactValue> values) implements Answer {
+    public Solutions {
+      values = List.copyOf(values);
+    }
+
+    @Override
+    public String kind() {
+      return "set";
+    }
+  }
+
+  /** A polynomial in a letter. */
+  record PolynomialIn(Polynomial polynomial, String letter) implements Answer {
+    @Override
+    public String kind() {
+      return "polynomial";
+    }
+  }
+
+  /** A formula in letters that stay open. */
+  record FunctionOf(Formula formula) implements Answer {
+    @Override
+    public String kind() {
+      return "function";
+    }
+  }
+
+  /** How many. */
+  record Count(BigInteger number) implements Answer {
+    @Override
+    public String kind() {
+      return "count";
+    }
+  }
+
+  /** Whether something holds. */
+  record Truth(boolean holds) implements Answer {
+    @Override
+    public String kind() {
+      return "truth";
+    }
+  }
+
+  /** The least non-negative residue for a modulus. */
+  record Residue(BigInteger value, BigInteger modulus) implements Answer {
+    @Override
+    public String kind() {
+      return "residue";
+    }
+  }
+
+  /**
+   * A range of values.
+   *
+   * @param condition the range as a formula, such as {@code -2 < k < 2}
+   */
+  record Interval(Formula condition) implements Answer {
+    @Override
+    public String kind() {
+      return "interval";
+    }
+  }
+
+  /**
+   * No answer exists.
+   *
+   * @param why one plain sentence
+   */
+  record None(String why) implements Answer {
+    @Override
+    public String kind() {
+      return "none";
+    }
+  }
+
+  /** A rational answer. */
+  static Answer exact(Rational value) {
+    return new Exact(new RationalValue(value));
+  }
+}

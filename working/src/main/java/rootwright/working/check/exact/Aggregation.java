@@ -1,0 +1,113 @@
+package rootwright.working.check.exact;
+
+import java.math.BigInteger;
+import java.util.Arrays;
+import java.util.Map;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
+import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.roots.Orbit;
+import rootwright.algebra.roots.OrbitPolynomial;
+import rootwright.algebra.roots.ResidueAlgebra;
+import rootwright.algebra.roots.RootValue;
+
+/**
+ * The value of a textbook Σ or Π: over all distinct images of an expression when the roots are
+ * renamed in all ways.
+ */
+final class Aggregation {
+
+  private final Polynomial polynomial;
+  private final SumsOverChoices choices;
+
+  Aggregation(Polynomial polynomial) {
+    this.polynomial = polynomial;
+    this.choices = new SumsOverChoices(polynomial);
+  }
+
+  /** The sum of all images; the unknowns of the body are numbered roots. */
+  Rational sum(RationalFunction body) {
+    RationalFunction packed = packed(body);
+    if (packed.unknowns() <= 1) {
+      return value(
+              ResidueAlgebra.of(polynomial)
+                  .trace(Unknowns.inOne(packed.numerator(), 0), under(packed)))
+          .times(packed.unknowns() == 0 ? Rational.of(1, polynomial.degree()) : Rational.ONE);
+    }
+    if (packed.isPolynomial()) {
+      return sumOfMonomialImages(packed);
+    }
+    Polynomial orbit = orbit(packed);
+    return orbit.coefficient(orbit.degree() - 1).negate();
+  }
+
+  /** The product of all images. */
+  Rational product(RationalFunction body) {
+    RationalFunction packed = packed(body);
+    if (packed.unknowns() == 0) {
+      return constant(packed);
+    }
+    if (packed.unknowns() == 1) {
+      return value(
+          ResidueAlgebra.of(polynomial).norm(Unknowns.inOne(packed.numerator(), 0), under(packed)));
+    }
+    Polynomial orbit = orbit(packed);
+    return orbit.degree() % 2 == 0 ? orbit.coefficient(0) : orbit.coefficient(0).negate();
+  }
+
+  /** Every image of a polynomial is a sum of images of its terms, each met equally often. */
+  private Rational sumOfMonomialImages(RationalFunction body) {
+    int n = polynomial.degree();
+    Rational total = Rational.ZERO;
+    for (Map.Entry<Monomial, Rational> term : body.numerator().terms().entrySet()) {
+      int[] exponents = new int[body.unknowns()];
+      Arrays.setAll(exponents, term.getKey()::exponent);
+      total = total.plus(term.getValue().times(choices.of(exponents)));
+    }
+    BigInteger injections = BigInteger.ONE;
+    for (int k = 0; k < body.unknowns(); k++) {
+      injections = injections.multiply(BigInteger.valueOf(n - k));
+    }
+    BigInteger images = Orbit.of(body, n).size();
+    return total.times(new Rational(images, injections));
+  }
+
+  private Polynomial orbit(RationalFunction body) {
+    OrbitPolynomial orbit = OrbitPolynomial.of(polynomial, body);
+    if (orbit instanceof OrbitPolynomial.Exact found) {
+      return found.polynomial();
+    } else if (orbit instanceof OrbitPolynomial.ZeroDenominator) {
+      throw Unevaluable.zeroDenominator("a choice of roots makes a denominator zero");
+    }
+    throw Unevaluable.tooLarge("the expression has too many images under renaming the roots");
+  }
+
+  private static Rational value(RootValue value) {
+    if (value instanceof RootValue.Exact known) {
+      return known.value();
+    }
+    throw Unevaluable.zeroDenominator("a root makes a denominator zero");
+  }
+
+  /** The body with its occurring roots renumbered from 0 without gaps. */
+  private static RationalFunction packed(RationalFunction body) {
+    int[] images = new int[body.unknowns()];
+    int next = 0;
+    for (int k = 0; k < images.length; k++) {
+      boolean occurs = body.numerator().degreeIn(k) > 0 || body.denominator().degreeIn(k) > 0;
+      images[k] = occurs ? next++ : 0;
+    }
+    return body.rename(images);
+  }
+
+  private static Rational constant(RationalFunction body) {
+    return body.numerator()
+        .coefficient(Monomial.ONE)
+        .over(body.denominator().coefficient(Monomial.ONE));
+  }
+
+  private static Polynomial under(RationalFunction body) {
+    return Unknowns.inOne(body.denominator(), 0);
+  }
+}

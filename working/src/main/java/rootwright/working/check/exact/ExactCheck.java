@@ -1,0 +1,112 @@
+package rootwright.working.check.exact;
+
+import java.util.List;
+import java.util.Map;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.MultivariatePolynomial;
+import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.working.check.ClaimCheck;
+import rootwright.working.check.Verdict;
+import rootwright.working.step.Claim;
+import rootwright.working.step.Setting;
+
+/**
+ * The first check: a claim is confirmed when its exact normal form in the algebra of the roots
+ * agrees.
+ */
+public final class ExactCheck implements ClaimCheck {
+
+  private static final String METHOD = "exact normal form";
+
+  /** Degree in a free letter up to which an identity is decided. */
+  private static final int HIGHEST_DEGREE = 200;
+
+  @Override
+  public Verdict of(Claim claim) {
+    try {
+      if (claim instanceof Claim.Equal equal) {
+        return equal(equal);
+      } else if (claim instanceof Claim.HasRoots hasRoots) {
+        return hasRoots(hasRoots);
+      }
+      return new Verdict.Undecided("an argument in words");
+    } catch (Unevaluable stuck) {
+      return new Verdict.Undecided(stuck.sentence());
+    }
+  }
+
+  private static Verdict equal(Claim.Equal claim) {
+    List<String> free = claim.setting().free();
+    if (free.isEmpty()) {
+      return equalAt(claim, Map.of());
+    } else if (free.size() > 1) {
+      throw Unevaluable.form("identities in one free letter only");
+    }
+    // A rational identity of degree d that holds at more than d points holds identically.
+    int degree = DegreeInLetter.ofDifferences(claim, free.get(0));
+    if (degree > HIGHEST_DEGREE) {
+      throw Unevaluable.tooLarge("the identity has a degree above " + HIGHEST_DEGREE);
+    }
+    int confirmed = 0;
+    for (int point = 2; confirmed <= degree; point++) {
+      Verdict verdict;
+      try {
+        verdict = equalAt(claim, Map.of(free.get(0), Rational.of(point)));
+      } catch (Unevaluable pole) {
+        if (pole.reason() != Unevaluable.Cause.ZERO_DENOMINATOR || point > 4 * HIGHEST_DEGREE) {
+          throw pole;
+        }
+        continue;
+      }
+      if (!verdict.isConfirmed()) {
+        return verdict;
+      }
+      confirmed++;
+    }
+    return Verdict.confirmed(METHOD);
+  }
+
+  private static Verdict equalAt(Claim.Equal claim, Map<String, Rational> letters) {
+    Setting setting = claim.setting();
+    Unknowns unknowns = new Unknowns(setting.polynomial().degree());
+    ExactEvaluation evaluation = new ExactEvaluation(setting, unknowns, letters);
+    NormalForm normalForm = new NormalForm(setting.polynomial(), unknowns);
+    List<Formula> sides = claim.sides();
+    RationalFunction left = defined(evaluation.of(sides.get(0)), normalForm);
+    for (Formula side : sides.subList(1, sides.size())) {
+      RationalFunction right = defined(evaluation.of(side), normalForm);
+      MultivariatePolynomial difference =
+          left.denominator().equals(right.denominator())
+              ? left.numerator().minus(right.numerator())
+              : left.numerator()
+                  .times(right.denominator())
+                  .minus(right.numerator().times(left.denominator()));
+      if (!normalForm.isZero(difference)) {
+        return new Verdict.Refuted("the normal form of the difference is not zero");
+      }
+      left = right;
+    }
+    return Verdict.confirmed(METHOD);
+  }
+
+  private static RationalFunction defined(RationalFunction side, NormalForm normalForm) {
+    if (!side.isPolynomial() && normalForm.isZero(side.denominator())) {
+      throw Unevaluable.zeroDenominator("a denominator is zero on the roots");
+    }
+    return side;
+  }
+
+  private static Verdict hasRoots(Claim.HasRoots claim) {
+    Setting setting = claim.setting();
+    ImagePolynomial image = ImagePolynomial.of(claim.map(), setting);
+    if (image instanceof ImagePolynomial.None none) {
+      return new Verdict.Undecided(none.why());
+    }
+    Polynomial found = ((ImagePolynomial.Found) image).polynomial();
+    return found.primitive().equals(claim.image().primitive())
+        ? Verdict.confirmed(METHOD)
+        : new Verdict.Refuted("the images are the roots of " + found.primitive());
+  }
+}

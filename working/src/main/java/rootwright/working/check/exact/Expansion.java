@@ -1,0 +1,86 @@
+package rootwright.working.check.exact;
+
+import java.util.Map;
+import java.util.Optional;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.roots.Orbit;
+import rootwright.algebra.symmetric.SymmetricPolynomial;
+import rootwright.working.problem.Problem;
+
+/**
+ * An ask written out in the roots, nothing used of the polynomial but its degree: what a route that
+ * multiplies out starts from.
+ */
+public final class Expansion {
+
+  /** Most terms that a written-out form may have. */
+  private static final int MOST_TERMS = 3_000;
+
+  /** Most fractions with several roots in them that are brought to one denominator. */
+  private static final int MOST_FRACTIONS = 12;
+
+  private Expansion() {}
+
+  /** The ask in the unknowns 0 … n−1; absent when it has no such form or it would be too long. */
+  public static Optional<RationalFunction> of(Formula formula, Problem problem) {
+    try {
+      RationalFunction written = new Written(problem, new Unknowns(problem.degree())).of(formula);
+      boolean short_ =
+          written.numerator().terms().size() + written.denominator().terms().size() <= MOST_TERMS;
+      return short_ && written.unknowns() <= problem.degree()
+          ? Optional.of(written)
+          : Optional.empty();
+    } catch (Unevaluable stuck) {
+      return Optional.empty();
+    }
+  }
+
+  private static final class Written extends ExactEvaluation {
+
+    private final int degree;
+
+    Written(Problem problem, Unknowns unknowns) {
+      super(problem.setting(), unknowns, Map.of());
+      this.degree = problem.degree();
+    }
+
+    @Override
+    public RationalFunction aggregate(Formula.Aggregate aggregate) {
+      RationalFunction body = of(aggregate.body());
+      Orbit orbit = Orbit.of(body, degree);
+      boolean fractions = !body.isPolynomial() && body.unknowns() > 1;
+      if (!orbit.isListed() || (fractions && orbit.size().intValueExact() > MOST_FRACTIONS)) {
+        throw Unevaluable.tooLarge("too many images to write out");
+      }
+      boolean sum = aggregate.operation() == Formula.Aggregate.Operation.SUM;
+      RationalFunction total = sum ? RationalFunction.ZERO : RationalFunction.ONE;
+      for (RationalFunction image : orbit.images()) {
+        total = sum ? total.plus(image) : total.times(image);
+        if (total.numerator().terms().size() > MOST_TERMS) {
+          throw Unevaluable.tooLarge("too many terms to write out");
+        }
+      }
+      return total;
+    }
+
+    @Override
+    public RationalFunction family(Formula.Family family) {
+      int k = number(family.index()).intValueExact();
+      if (k < 0 || k > 40 || (degree > 6 && !family.letter().equals("S"))) {
+        throw Unevaluable.tooLarge("too long to write out");
+      }
+      return RationalFunction.of(
+          (switch (family.letter()) {
+                case "S", "p" ->
+                    k == 0
+                        ? SymmetricPolynomial.constant(
+                            degree, rootwright.algebra.number.Rational.of(degree))
+                        : SymmetricPolynomial.powerSum(degree, k);
+                case "e" -> SymmetricPolynomial.elementary(degree, k);
+                default -> SymmetricPolynomial.complete(degree, k);
+              })
+              .expand());
+    }
+  }
+}

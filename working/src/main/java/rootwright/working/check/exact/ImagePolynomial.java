@@ -1,0 +1,55 @@
+package rootwright.working.check.exact;
+
+import java.util.Map;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.roots.Inverse;
+import rootwright.algebra.roots.OrbitPolynomial;
+import rootwright.algebra.roots.ResidueAlgebra;
+import rootwright.working.step.Setting;
+
+/** The polynomial whose roots are the images of an expression under all namings of the roots. */
+public sealed interface ImagePolynomial {
+
+  /** The polynomial, monic. */
+  record Found(Polynomial polynomial) implements ImagePolynomial {}
+
+  /** There is none, or it is too large; one plain sentence. */
+  record None(String why) implements ImagePolynomial {}
+
+  /** The image polynomial of a map in a setting without free letters. */
+  static ImagePolynomial of(Formula map, Setting setting) {
+    Unknowns unknowns = new Unknowns(setting.polynomial().degree());
+    try {
+      RationalFunction written = new ExactEvaluation(setting, unknowns, Map.of()).of(map);
+      if (!unknowns.isInRootsAlone(written.numerator())
+          || !unknowns.isInRootsAlone(written.denominator())) {
+        return new None("square roots and i in the map are not supported");
+      }
+      return of(written, setting.polynomial());
+    } catch (Unevaluable stuck) {
+      return new None(stuck.sentence());
+    }
+  }
+
+  private static ImagePolynomial of(RationalFunction map, Polynomial polynomial) {
+    if (map.unknowns() == 1) {
+      ResidueAlgebra algebra = ResidueAlgebra.of(polynomial);
+      Inverse inverse = algebra.inverse(Unknowns.inOne(map.denominator(), 0));
+      return inverse instanceof Inverse.Inverted inverted
+          ? new Found(
+              algebra.characteristic(
+                  algebra.times(Unknowns.inOne(map.numerator(), 0), inverted.value())))
+          : new None("a root makes a denominator zero");
+    }
+    OrbitPolynomial orbit = OrbitPolynomial.of(polynomial, map);
+    if (orbit instanceof OrbitPolynomial.Exact exact) {
+      return new Found(exact.polynomial());
+    }
+    return new None(
+        orbit instanceof OrbitPolynomial.TooLarge large
+            ? "the expression has %s images, too many to work with".formatted(large.size())
+            : "some choice of the roots makes a denominator zero");
+  }
+}

@@ -1,0 +1,92 @@
+package rootwright.working.check.exact;
+
+import java.util.ArrayList;
+import java.util.List;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
+import rootwright.algebra.polynomial.MultivariatePolynomial;
+import rootwright.algebra.polynomial.Polynomial;
+
+/**
+ * The numbering of unknowns in one evaluation: the n roots first, then square roots of numbers as
+ * they are met, the imaginary unit being the square root of −1.
+ */
+final class Unknowns {
+
+  private final int roots;
+  private final List<Rational> squares = new ArrayList<>();
+
+  Unknowns(int roots) {
+    this.roots = roots;
+  }
+
+  int roots() {
+    return roots;
+  }
+
+  /** The unknown whose square is this number; the same number gives the same unknown. */
+  MultivariatePolynomial squareRootOf(Rational square) {
+    int known = squares.indexOf(square);
+    if (known < 0) {
+      known = squares.size();
+      squares.add(square);
+    }
+    return MultivariatePolynomial.unknown(roots + known);
+  }
+
+  /** Whether this polynomial is in roots alone. */
+  boolean isInRootsAlone(MultivariatePolynomial polynomial) {
+    return polynomial.unknowns() <= roots;
+  }
+
+  /** The numbers of the roots that occur, ascending. */
+  List<Integer> rootsIn(MultivariatePolynomial polynomial) {
+    List<Integer> occurring = new ArrayList<>();
+    for (int k = 0; k < Math.min(roots, polynomial.unknowns()); k++) {
+      if (polynomial.degreeIn(k) > 0) {
+        occurring.add(k);
+      }
+    }
+    return occurring;
+  }
+
+  /**
+   * The coefficients, polynomials in the roots, after every square of a square root has been
+   * replaced by its number: if all are zero the polynomial is zero.
+   */
+  List<MultivariatePolynomial> coefficientsOverRoots(MultivariatePolynomial polynomial) {
+    List<MultivariatePolynomial> parts = List.of(polynomial);
+    for (int k = 0; k < squares.size(); k++) {
+      List<MultivariatePolynomial> next = new ArrayList<>();
+      for (MultivariatePolynomial part : parts) {
+        next.addAll(evenAndOdd(part.coefficientsIn(roots + k), squares.get(k)));
+      }
+      parts = next;
+    }
+    return parts;
+  }
+
+  private static List<MultivariatePolynomial> evenAndOdd(
+      List<MultivariatePolynomial> coefficients, Rational square) {
+    MultivariatePolynomial even = MultivariatePolynomial.ZERO;
+    MultivariatePolynomial odd = MultivariatePolynomial.ZERO;
+    for (int power = 0; power < coefficients.size(); power++) {
+      MultivariatePolynomial part = coefficients.get(power).times(square.power(power / 2));
+      if (power % 2 == 0) {
+        even = even.plus(part);
+      } else {
+        odd = odd.plus(part);
+      }
+    }
+    return List.of(even, odd);
+  }
+
+  /** A polynomial in the unknown with this number alone, as a polynomial in x. */
+  static Polynomial inOne(MultivariatePolynomial polynomial, int unknown) {
+    List<Rational> ascending = new ArrayList<>();
+    for (int k = 0; k <= polynomial.degreeIn(unknown); k++) {
+      ascending.add(polynomial.coefficient(Monomial.power(unknown, k)));
+    }
+    return Polynomial.ofAscending(ascending);
+  }
+}

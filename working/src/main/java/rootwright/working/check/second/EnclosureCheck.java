@@ -1,0 +1,198 @@
+package rootwright.working.check.second;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.SplittableRandom;
+import java.util.concurrent.ConcurrentHashMap;
+import rootwright.algebra.enclosure.BallContainsZeroException;
+import rootwright.algebra.enclosure.ComplexBall;
+import rootwright.algebra.enclosure.EnclosedRoot;
+import rootwright.algebra.enclosure.RootEnclosures;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
+import rootwright.working.check.ClaimCheck;
+import rootwright.working.check.Verdict;
+import rootwright.working.step.Claim;
+import rootwright.working.step.Setting;
+
+/**
+ * The second opinion: a claim is confirmed when both sides, evaluated on certified enclosures of
+ * the roots and carried as balls, agree to 30 digits.
+ *
+ * <p>It shares the reader and the number types with the exact check and nothing else.
+ */
+public final class EnclosureCheck implements ClaimCheck {
+
+  /**
+   * Decimal digits to which the two sides must agree, relative to the larger of 1 and the value.
+   */
+  public static final int DIGITS = 30;
+
+  private static final String METHOD = "certified enclosures of the roots";
+  private static final String SAMPLED = METHOD + ", sampled at five values of the free letter";
+  private static final Rational TOLERANCE = Rational.of(10).power(-DIGITS);
+  private static final int[] PRECISIONS = {50, 120, 400, 1500};
+  private static final long SEED = 20_260_101L;
+  private static final int SAMPLES = 5;
+
+  private final Map<String, List<ComplexBall>> enclosures = new ConcurrentHashMap<>();
+
+  @Override
+  public Verdict of(Claim claim) {
+    Verdict verdict = new Verdict.Undecided("an argument in words");
+    if (claim instanceof Claim.Argument) {
+      return verdict;
+    }
+    for (int digits : PRECISIONS) {
+      try {
+        verdict =
+            claim instanceof Claim.Equal equal
+                ? equal(equal, digits)
+                : hasRoots((Claim.HasRoots) claim, digits);
+      } catch (Unbounded stuck) {
+        return new Verdict.Undecided(String.valueOf(stuck.getMessage()));
+      } catch (BallContainsZeroException close) {
+        verdict = new Verdict.Undecided("a denominator cannot be told from zero");
+      }
+      if (!(verdict instanceof Verdict.Undecided)) {
+        return verdict;
+      }
+    }
+    return verdict;
+  }
+
+  private Verdict equal(Claim.Equal claim, int digits) {
+    Setting setting = claim.setting();
+    List<Map<String, Rational>> samples = samples(setting.free());
+    for (Labelling labelling : labellings(setting, claim.sides(), digits)) {
+      for (Map<String, Rational> letters : samples) {
+        Verdict verdict = equalAt(claim, labelling, letters, digits);
+        if (!verdict.isConfirmed()) {
+          return verdict;
+        }
+      }
+    }
+    return Verdict.confirmed(setting.free().isEmpty() ? METHOD : SAMPLED, DIGITS);
+  }
+
+  private static Verdict equalAt(
+      Claim.Equal claim, Labelling labelling, Map<String, Rational> letters, int digits) {
+    BallEvaluation evaluation =
+        new BallEvaluation(claim.setting(), labelling, letters, bits(digits));
+    ComplexBall left = evaluation.of(claim.sides().get(0));
+    for (Formula side : claim.sides().subList(1, claim.sides().size())) {
+      ComplexBall right = evaluation.of(side);
+      Verdict verdict = zero(left.minus(right), right);
+      if (!verdict.isConfirmed()) {
+        return verdict;
+      }
+      left = right;
+    }
+    return Verdict.confirmed(METHOD, DIGITS);
+  }
+
+  private Verdict hasRoots(Claim.HasRoots claim, int digits) {
+    int bits = bits(digits);
+    Labelling labelling = new Labelling(roots(claim.setting().polynomial(), digits));
+    List<ComplexBall> product = new ArrayList<>(List.of(ComplexBall.ONE));
+    for (int[] image : Images.of(claim.map(), claim.setting())) {
+      ComplexBall root =
+          new BallEvaluation(claim.setting(), labelling.permuted(image), Map.of(), bits)
+              .of(claim.map());
+      product.add(ComplexBall.ONE);
+      for (int k = product.size() - 2; k >= 0; k--) {
+        ComplexBall shifted = k == 0 ? ComplexBall.ZERO : product.get(k - 1);
+        product.set(k, shifted.minus(product.get(k).times(root)));
+      }
+    }
+    Polynomial monic = claim.image().monic();
+    if (monic.degree() != product.size() - 1) {
+      return new Verdict.Refuted(
+          "there are %d images, not %d".formatted(product.size() - 1, monic.degree()));
+    }
+    for (int k = 0; k < monic.degree(); k++) {
+      ComplexBall claimed = ComplexBall.of(monic.coefficient(k), bits);
+      Verdict verdict = zero(product.get(k).minus(claimed), claimed);
+      if (!verdict.isConfirmed()) {
+        return verdict;
+      }
+    }
+    return Verdict.confirmed(METHOD, DIGITS);
+  }
+
+  private static Verdict zero(ComplexBall difference, ComplexBall value) {
+    if (!difference.containsZero()) {
+      return new Verdict.Refuted("the enclosures of the two sides are apart");
+    }
+    Rational size = value.absolute(64).high().toRational();
+    Rational allowed = TOLERANCE.times(size.compareTo(Rational.ONE) > 0 ? size : Rational.ONE);
+    return difference.radius().toRational().compareTo(allowed) <= 0
+        ? Verdict.confirmed(METHOD, DIGITS)
+        : new Verdict.Undecided("the enclosures are not narrow enough");
+  }
+
+  /** One labelling where names do not matter; else every turn of the names and one exchange. */
+  private List<Labelling> labellings(Setting setting, List<Formula> sides, int digits) {
+    Labelling first = new Labelling(roots(setting.polynomial(), digits));
+    int n = setting.polynomial().degree();
+    List<Labelling> all = new ArrayList<>(List.of(first));
+    boolean named =
+        sides.stream()
+            .anyMatch(
+                side ->
+                    side.contains(
+                        part ->
+                            part instanceof Formula.Name name
+                                && (setting.roots().contains(name.spelling())
+                                    || setting.definitions().containsKey(name.spelling()))));
+    if (named && n > 1) {
+      for (int turn = 1; turn < n; turn++) {
+        int shift = turn;
+        int[] to = new int[n];
+        java.util.Arrays.setAll(to, k -> (k + shift) % n);
+        all.add(first.permuted(to));
+      }
+      int[] exchange = new int[n];
+      java.util.Arrays.setAll(exchange, k -> k == 0 ? 1 : k == 1 ? 0 : k);
+      all.add(first.permuted(exchange));
+    }
+    return all;
+  }
+
+  private List<ComplexBall> roots(Polynomial polynomial, int digits) {
+    return enclosures.computeIfAbsent(
+        digits + " " + polynomial,
+        key -> {
+          List<ComplexBall> discs = new ArrayList<>();
+          for (EnclosedRoot root : RootEnclosures.of(polynomial, digits)) {
+            discs.addAll(Collections.nCopies(root.multiplicity(), root.disc()));
+          }
+          return List.copyOf(discs);
+        });
+  }
+
+  /** Numbers to put for the free letters; fractions, so that nothing cancels by accident. */
+  private static List<Map<String, Rational>> samples(List<String> free) {
+    if (free.isEmpty()) {
+      return List.of(Map.of());
+    }
+    SplittableRandom random = new SplittableRandom(SEED);
+    List<Map<String, Rational>> samples = new ArrayList<>();
+    for (int k = 0; k < SAMPLES; k++) {
+      Map<String, Rational> sample = new HashMap<>();
+      for (String letter : free) {
+        sample.put(letter, Rational.of(random.nextLong(101, 997), 97));
+      }
+      samples.add(sample);
+    }
+    return samples;
+  }
+
+  private static int bits(int digits) {
+    return digits * 10 / 3 + 32;
+  }
+}

@@ -1,0 +1,112 @@
+package rootwright.working.gate;
+
+import java.util.ArrayList;
+import java.util.List;
+import rootwright.algebra.factor.Factorisation;
+import rootwright.algebra.factor.IrreducibleFactor;
+import rootwright.algebra.factor.RationalRoot;
+import rootwright.algebra.factor.RationalRoots;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.notation.UnicodeWriter;
+import rootwright.working.problem.Problem;
+
+/** What a coach should know of the polynomial, whatever is asked. */
+public final class PolynomialGate {
+
+  private PolynomialGate() {}
+
+  /** The warnings about a polynomial of degree at least 1. */
+  public static List<Warning> warnings(Problem problem) {
+    List<Warning> warnings = new ArrayList<>();
+    Factorisation factorisation = Factorisation.of(problem.polynomial());
+    repeated(factorisation, problem).ifPresent(warnings::add);
+    List<RationalRoot> rational = RationalRoots.of(problem.polynomial());
+    if (!rational.isEmpty()) {
+      warnings.add(new Warning(WarningCode.RATIONAL_ROOT, rationalRoots(rational)));
+    }
+    boolean splitsOtherwise =
+        factorisation.factors().stream()
+            .anyMatch(
+                factor ->
+                    factor.polynomial().degree() > 1
+                        && factor.polynomial().degree() < problem.degree());
+    if (splitsOtherwise) {
+      warnings.add(
+          new Warning(
+              WarningCode.REDUCIBLE,
+              "The polynomial factors over the rational numbers: "
+                  + factors(factorisation, problem)
+                  + "."));
+    }
+    return warnings;
+  }
+
+  private static java.util.Optional<Warning> repeated(
+      Factorisation factorisation, Problem problem) {
+    List<String> repeated = new ArrayList<>();
+    for (IrreducibleFactor factor : factorisation.factors()) {
+      if (factor.multiplicity() > 1) {
+        repeated.add(
+            factor.polynomial().degree() == 1
+                ? "%s is a root %s"
+                    .formatted(
+                        text(
+                            Formula.number(
+                                factor
+                                    .polynomial()
+                                    .coefficient(0)
+                                    .over(factor.polynomial().lead())
+                                    .negate())),
+                        times(factor.multiplicity()))
+                : "the roots of %s are roots %s each"
+                    .formatted(
+                        text(PolynomialFormula.of(factor.polynomial(), problem.unknown())),
+                        times(factor.multiplicity())));
+      }
+    }
+    return repeated.isEmpty()
+        ? java.util.Optional.empty()
+        : java.util.Optional.of(
+            new Warning(
+                WarningCode.REPEATED_ROOT,
+                capital(String.join(", ", repeated))
+                    + "; roots are counted as often as they occur."));
+  }
+
+  private static String rationalRoots(List<RationalRoot> roots) {
+    List<String> values = roots.stream().map(r -> text(Formula.number(r.value()))).toList();
+    return values.size() == 1
+        ? values.get(0)
+            + " is a root, so a student can split it off instead of using the intended route."
+        : "%s are roots, so a student can split them off instead of using the intended route."
+            .formatted(String.join(", ", values));
+  }
+
+  private static String factors(Factorisation factorisation, Problem problem) {
+    StringBuilder product = new StringBuilder();
+    for (IrreducibleFactor factor : factorisation.factors()) {
+      product
+          .append('(')
+          .append(text(PolynomialFormula.of(factor.polynomial(), problem.unknown())))
+          .append(')')
+          .append(
+              factor.multiplicity() == 1
+                  ? ""
+                  : text(Formula.name("x").power(factor.multiplicity())).substring(1));
+    }
+    return product.toString();
+  }
+
+  private static String times(int multiplicity) {
+    return multiplicity == 2 ? "twice" : multiplicity + " times";
+  }
+
+  private static String text(Formula formula) {
+    return UnicodeWriter.write(formula);
+  }
+
+  private static String capital(String sentence) {
+    return Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1);
+  }
+}

@@ -1,0 +1,77 @@
+package rootwright.working.kind;
+
+import java.util.List;
+import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.working.ask.Asked;
+import rootwright.working.problem.Problem;
+import rootwright.working.route.ClassProfile;
+import rootwright.working.route.Route;
+import rootwright.working.slip.Slip;
+import rootwright.working.solve.Given;
+import rootwright.working.solve.RouteRunner;
+import rootwright.working.solve.SlipRunner;
+import rootwright.working.solve.Solution;
+import rootwright.working.solve.TwoChecks;
+
+/** Puts together what every kind of ask has in common: routes, slips, statement. */
+final class Assembly {
+
+  private final List<Route> routes;
+  private final List<Slip> slips;
+  private final TwoChecks checks;
+
+  Assembly(List<Route> routes, List<Slip> slips, TwoChecks checks) {
+    this.routes = List.copyOf(routes);
+    this.slips = List.copyOf(slips);
+    this.checks = checks;
+  }
+
+  /** Runs routes and slips on the ask and joins them to the findings. */
+  Solution assemble(String kind, Asked asked, Findings findings, ClassProfile profile) {
+    RouteRunner.Routed routed =
+        new RouteRunner(checks).run(routes, asked, findings.goal(), profile);
+    SlipRunner.Slipped slipped = SlipRunner.run(slips, asked, findings.goal());
+    return solution(kind, asked.problem(), findings, routed, slipped);
+  }
+
+  /** Joins findings alone, for an ask that no route can start on. */
+  static Solution withoutRoutes(String kind, Problem problem, Findings findings) {
+    return solution(
+        kind,
+        problem,
+        findings,
+        new RouteRunner.Routed(List.of(), List.of()),
+        new SlipRunner.Slipped(List.of(), List.of()));
+  }
+
+  private static Solution solution(
+      String kind,
+      Problem problem,
+      Findings findings,
+      RouteRunner.Routed routed,
+      SlipRunner.Slipped slipped) {
+    return new Solution(
+        kind,
+        given(problem),
+        StatementInWords.of(problem),
+        findings.answer(),
+        findings.reduced(),
+        findings.conditions(),
+        findings.warnings(),
+        routed.workings(),
+        routed.declined(),
+        slipped.showing(),
+        slipped.silent(),
+        findings.second());
+  }
+
+  private static Given given(Problem problem) {
+    return new Given(
+        PolynomialFormula.of(problem.polynomial(), problem.unknown()),
+        problem.stated(),
+        problem.unknown(),
+        problem.roots(),
+        problem.ask(),
+        problem.reading());
+  }
+}

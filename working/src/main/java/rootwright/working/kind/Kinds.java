@@ -1,0 +1,52 @@
+package rootwright.working.kind;
+
+import java.util.List;
+import java.util.Optional;
+import rootwright.working.problem.Problem;
+import rootwright.working.route.ClassProfile;
+import rootwright.working.route.Route;
+import rootwright.working.route.Routes;
+import rootwright.working.slip.Slip;
+import rootwright.working.slip.Slips;
+import rootwright.working.solve.Solution;
+import rootwright.working.solve.TwoChecks;
+
+/** All kinds of ask, in the order in which they are offered a problem. */
+public final class Kinds {
+
+  private final List<Kind> kinds;
+
+  /** With the routes, slips and checks of the house. */
+  public Kinds() {
+    this(Routes.ALL, Slips.ALL, new TwoChecks());
+  }
+
+  /** With other routes, slips and checks. */
+  public Kinds(List<Route> routes, List<Slip> slips, TwoChecks checks) {
+    Assembly assembly = new Assembly(routes, slips, checks);
+    // Routes and slips start from a value that is asked for; other kinds bring their own.
+    Assembly bare = new Assembly(List.of(), List.of(), checks);
+    kinds =
+        List.of(
+            new ResidueKind(bare, checks),
+            new DiscriminantKind(assembly, checks),
+            new RootsKind(bare),
+            new RealRootsKind(bare),
+            new ReduceKind(assembly, checks),
+            new PolynomialAnswerKind("resolvent", Optional.of("T"), bare, checks),
+            new PolynomialAnswerKind("polynomial with roots", Optional.empty(), bare, checks),
+            new ValueKind(assembly, checks));
+  }
+
+  /** Works a problem as the first kind that recognises its ask. */
+  public Solution solve(Problem problem, ClassProfile profile) {
+    if (problem.degree() < 1) {
+      return WithoutRoots.solution(problem);
+    }
+    return kinds.stream()
+        .filter(kind -> kind.recognises(problem))
+        .findFirst()
+        .orElseThrow()
+        .solve(problem, profile);
+  }
+}

@@ -1,0 +1,18 @@
+package rootwright.working.route;
+
+import java.util.List;
+
+/** Every route of the house; a new one registers itself here. */
+public final class Routes {
+
+  /** In the order of the names a coach meets first. */
+  public static final List<Route> ALL =
+      List.of(
+          new EvaluateAtPoint(),
+          new LogDerivative(),
+          new TransformRoots(),
+          new PartialFractions(),
+          new InterpolateAtRoots());
+
+  private Routes() {}
+}

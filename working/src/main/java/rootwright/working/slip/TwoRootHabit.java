@@ -1,0 +1,44 @@
+package rootwright.working.slip;
+
+import java.util.List;
+import java.util.Optional;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.symmetric.ElementaryValues;
+import rootwright.working.ask.Asked;
+import rootwright.working.step.Idea;
+
+/** p₃ by a formula that belongs to two roots, S³ − 3SP, or with +3e₃ forgotten. Common practice. */
+final class TwoRootHabit implements Slip {
+
+  @Override
+  public String name() {
+    return "two-root-habit";
+  }
+
+  @Override
+  public String text() {
+    return "For three roots p₃ = e₁³ − 3e₁e₂ + 3e₃; with two roots the last term is absent.";
+  }
+
+  @Override
+  public Idea spot() {
+    return Idea.BUILD;
+  }
+
+  @Override
+  public int weight() {
+    return 10;
+  }
+
+  @Override
+  public List<Rational> on(Asked asked) {
+    if (!asked.powerSumIndex().equals(Optional.of(3)) || asked.problem().degree() < 3) {
+      return List.of();
+    }
+    List<Rational> e = ElementaryValues.of(asked.problem().polynomial());
+    Rational cube = e.get(1).power(3);
+    return List.of(
+        cube.minus(e.get(1).times(e.get(3)).times(3)),
+        cube.minus(e.get(1).times(e.get(2)).times(3)));
+  }
+}

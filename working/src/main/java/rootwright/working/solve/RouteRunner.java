@@ -1,0 +1,84 @@
+package rootwright.working.solve;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import rootwright.working.answer.Answer;
+import rootwright.working.ask.Asked;
+import rootwright.working.route.Attempt;
+import rootwright.working.route.ClassProfile;
+import rootwright.working.route.Route;
+import rootwright.working.route.Working;
+import rootwright.working.step.Step;
+
+/** Tries routes on an ask and keeps those whose every line both checks confirm. */
+public final class RouteRunner {
+
+  private final TwoChecks checks;
+
+  /** With the checks to use. */
+  public RouteRunner(TwoChecks checks) {
+    this.checks = checks;
+  }
+
+  /** Workings, cheapest first, and what declined. */
+  public record Routed(List<Working> workings, List<Solution.DeclinedRoute> declined) {
+    public Routed {
+      workings = List.copyOf(workings);
+      declined = List.copyOf(declined);
+    }
+  }
+
+  /**
+   * Tries the routes that the class has.
+   *
+   * @throws CheckFailedException if a line is refuted, or a route ends in another answer
+   */
+  public Routed run(List<Route> routes, Asked asked, Answer answer, ClassProfile profile) {
+    List<Working> workings = new ArrayList<>();
+    List<Solution.DeclinedRoute> declined = new ArrayList<>();
+    for (Route route : routes) {
+      if (!profile.has(route.name())) {
+        declined.add(decline(route, "this class does not have it yet"));
+        continue;
+      }
+      Attempt attempt = route.attempt(asked);
+      if (attempt instanceof Attempt.Worked worked) {
+        requireSameAnswer(route, worked, answer);
+        if (allLinesConfirmed(route, worked)) {
+          workings.add(Working.of(route, worked));
+        } else {
+          declined.add(decline(route, "its numbers are too large for both checks to confirm"));
+        }
+      } else {
+        declined.add(decline(route, ((Attempt.Declined) attempt).why()));
+      }
+    }
+    workings.sort(Comparator.comparing(Working::cost).thenComparing(Working::route));
+    return new Routed(workings, declined);
+  }
+
+  private boolean allLinesConfirmed(Route route, Attempt.Worked worked) {
+    for (int k = 0; k < worked.steps().size(); k++) {
+      Step step = worked.steps().get(k);
+      String place = "route %s, line %d".formatted(route.name(), k + 1);
+      if (!step.isArgument() && checks.confirm(place, step.shown(), step.claim()).isEmpty()) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static void requireSameAnswer(Route route, Attempt.Worked worked, Answer answer) {
+    if (!worked.answer().equals(answer)) {
+      throw new CheckFailedException(
+          "the end of route " + route.name(),
+          worked.steps().get(worked.steps().size() - 1).shown(),
+          "it ends in %s where the answer is %s".formatted(worked.answer(), answer));
+    }
+  }
+
+  private static Solution.DeclinedRoute decline(Route route, String why) {
+    return new Solution.DeclinedRoute(route.name(), route.title(), why);
+  }
+}

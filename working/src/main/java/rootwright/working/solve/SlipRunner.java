@@ -1,0 +1,41 @@
+package rootwright.working.solve;
+
+import java.util.ArrayList;
+import java.util.List;
+import rootwright.algebra.number.Rational;
+import rootwright.working.answer.Answer;
+import rootwright.working.ask.Asked;
+import rootwright.working.slip.Slip;
+
+/** Takes every wrong turning on an ask and sorts those that show from those that are silent. */
+public final class SlipRunner {
+
+  private SlipRunner() {}
+
+  /** The wrong turnings that show, and the silent ones. */
+  public record Slipped(List<Solution.WrongTurning> showing, List<Solution.SilentSlip> silent) {
+    public Slipped {
+      showing = List.copyOf(showing);
+      silent = List.copyOf(silent);
+    }
+  }
+
+  /** Runs the slips; a slip is silent if none of the values it leads to is wrong. */
+  public static Slipped run(List<Slip> slips, Asked asked, Answer answer) {
+    List<Solution.WrongTurning> showing = new ArrayList<>();
+    List<Solution.SilentSlip> silent = new ArrayList<>();
+    for (Slip slip : slips) {
+      List<Rational> values = slip.on(asked).stream().distinct().toList();
+      List<Answer> wrong =
+          values.stream().map(Answer::exact).filter(value -> !value.equals(answer)).toList();
+      for (Answer value : wrong) {
+        showing.add(
+            new Solution.WrongTurning(slip.name(), slip.text(), value, slip.spot(), slip.weight()));
+      }
+      if (wrong.isEmpty() && !values.isEmpty()) {
+        silent.add(new Solution.SilentSlip(slip.name(), "it leads to the right answer here"));
+      }
+    }
+    return new Slipped(showing, silent);
+  }
+}

@@ -1,0 +1,60 @@
+package rootwright.working.solve;
+
+import java.util.Optional;
+import rootwright.algebra.notation.Formula;
+import rootwright.working.check.ClaimCheck;
+import rootwright.working.check.Verdict;
+import rootwright.working.check.exact.ExactCheck;
+import rootwright.working.check.second.EnclosureCheck;
+import rootwright.working.step.Claim;
+
+/** The exact check and the second opinion, both of which must confirm whatever is shown. */
+public final class TwoChecks {
+
+  private final ClaimCheck exact;
+  private final ClaimCheck second;
+
+  /** With the two checks of the house. */
+  public TwoChecks() {
+    this(new ExactCheck(), new EnclosureCheck());
+  }
+
+  /** With other checks. */
+  public TwoChecks(ClaimCheck exact, ClaimCheck second) {
+    this.exact = exact;
+    this.second = second;
+  }
+
+  /**
+   * What the second check said, if both confirm the claim; empty if one of them cannot say.
+   *
+   * @throws CheckFailedException if one of them refutes it
+   */
+  public Optional<SecondOpinion> confirm(String place, Formula shown, Claim claim) {
+    Verdict first = refuse(place, shown, exact.of(claim));
+    Verdict other = refuse(place, shown, second.of(claim));
+    return first.isConfirmed() && other instanceof Verdict.Confirmed confirmed
+        ? Optional.of(new SecondOpinion(confirmed.method(), true, confirmed.digits()))
+        : Optional.empty();
+  }
+
+  /**
+   * What the second check said of an answer that both must confirm.
+   *
+   * @throws CheckFailedException if one of them refutes it or cannot say
+   */
+  public SecondOpinion require(Formula shown, Claim claim) {
+    return confirm("the answer", shown, claim)
+        .orElseThrow(
+            () ->
+                new CheckFailedException(
+                    "the answer", shown, "one of the two checks could not confirm it"));
+  }
+
+  private static Verdict refuse(String place, Formula shown, Verdict verdict) {
+    if (verdict instanceof Verdict.Refuted refuted) {
+      throw new CheckFailedException(place, shown, refuted.why());
+    }
+    return verdict;
+  }
+}
