@@ -3,6 +3,7 @@ package rootwright.composing.scan.filter;
 import rootwright.composing.scan.candidate.CoefficientBox;
 import rootwright.composing.scan.candidate.CompiledExpression;
 import rootwright.composing.scan.candidate.Parity;
+import rootwright.composing.scan.candidate.Workspace;
 
 /**
  * Of a polynomial and its mirror image P(−x), whose roots have the opposite signs, only one is let
@@ -62,6 +63,38 @@ public final class MirrorNormalForm implements CandidateFilter {
   @Override
   public CandidateFilter within(CoefficientBox other) {
     return other.equals(box) ? this : new MirrorNormalForm(other, expression);
+  }
+
+  /** Most rows are settled by a coefficient that all their candidates share. */
+  @Override
+  public RowTest rowTest(Workspace workspace) {
+    RowTest each = CandidateFilter.super.rowTest(workspace);
+    boolean symmetric = isSymmetric();
+    return (row, alive) -> {
+      int power = row.degree() - 1;
+      while (power > 0 && row.coefficient(power) == 0) {
+        power -= 2;
+      }
+      if (power <= 0) {
+        each.screen(row, alive);
+      } else if (row.coefficient(power) > 0 == row.lead() > 0) {
+        if (symmetric) {
+          alive.removeAll();
+        } else {
+          each.screen(row, alive);
+        }
+      }
+    };
+  }
+
+  /** Whether the mirror image of every candidate is in the box. */
+  private boolean isSymmetric() {
+    for (int power = box.degree() - 1; power >= 0; power -= 2) {
+      if (box.range(power).low() != -box.range(power).high()) {
+        return false;
+      }
+    }
+    return true;
   }
 
   /** ±P(−x) with the lead of P. */

@@ -55,13 +55,19 @@ public final class RealRootCount implements CandidateFilter {
 
   @Override
   public boolean passes(long[] ascending) {
-    return exact.realRoots(CoefficientBox.polynomial(ascending)) == wanted;
+    return isPossible(ascending.length - 1)
+        && exact.realRoots(CoefficientBox.polynomial(ascending)) == wanted;
+  }
+
+  /** Roots that are not real come in pairs. */
+  private boolean isPossible(int degree) {
+    return wanted <= degree && (degree - wanted) % 2 == 0;
   }
 
   @Override
   public RowTest rowTest(Workspace workspace) {
     int degree = workspace.box().degree();
-    if (degree < wanted || (degree - wanted) % 2 != 0) {
+    if (!isPossible(degree)) {
       return (row, alive) -> alive.removeAll();
     }
     EachCandidate each = new EachCandidate(degree, this::passes);

@@ -177,6 +177,18 @@ class FilterTruthTest {
   }
 
   @Test
+  void mirrorNormalFormOfRowsAgreesWithTheSingleForm() {
+    for (CoefficientBox box :
+        List.of(
+            CoefficientBox.upTo(3, 2),
+            CoefficientBox.upTo(4, 2),
+            CoefficientBox.upTo(3, 2).with(0, new CoefficientRange(-1, 2)))) {
+      CandidateFilter filter = new MirrorNormalForm(box, Expressions.sumOfSquares(box.degree()));
+      rowsAgree(filter, box, box.rows(), filter::passes);
+    }
+  }
+
+  @Test
   void mirrorNormalFormRefusesAnExpressionThatTheMirrorChanges() {
     CompiledExpression mixed =
         CompiledExpression.of(2, Expressions.elementary(1).plus(Expressions.elementary(2)));
