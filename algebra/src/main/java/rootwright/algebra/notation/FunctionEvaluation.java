@@ -9,7 +9,7 @@ import rootwright.algebra.polynomial.RationalFunction;
 final class FunctionEvaluation extends FormulaEvaluation<RationalFunction> {
 
   /** A product of two terms costs this many products of words on top. */
-  private static final int OVERHEAD = 150;
+  private static final int OVERHEAD = 600;
 
   private final Map<String, Integer> unknowns;
   private final WorkBudget budget = new WorkBudget();

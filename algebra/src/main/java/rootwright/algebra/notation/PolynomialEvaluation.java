@@ -6,7 +6,7 @@ import rootwright.algebra.polynomial.Polynomial;
 /** Multiplies a formula out to a polynomial in one unknown with rational coefficients. */
 final class PolynomialEvaluation extends FormulaEvaluation<Polynomial> {
 
-  private static final int OVERHEAD = 12;
+  private static final int OVERHEAD = 25;
 
   private final String unknown;
   private final WorkBudget budget = new WorkBudget();

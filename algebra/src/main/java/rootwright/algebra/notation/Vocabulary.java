@@ -130,11 +130,6 @@ final class Vocabulary {
     if (lower.length() < 5) {
       return "";
     }
-    for (String known : WORDS.keySet()) {
-      if (known.length() >= 4 && lower.startsWith(known)) {
-        return known + " " + word.substring(known.length());
-      }
-    }
     String best = "";
     int least = 3;
     for (String known : WORDS.keySet()) {
@@ -146,7 +141,17 @@ final class Vocabulary {
         }
       }
     }
-    return best;
+    return best.isEmpty() ? split(word) : best;
+  }
+
+  /** A known word and the rest, if the letters begin with one. */
+  private static String split(String word) {
+    for (String known : WORDS.keySet()) {
+      if (known.length() >= 4 && word.toLowerCase(Locale.ROOT).startsWith(known)) {
+        return known + " " + word.substring(known.length());
+      }
+    }
+    return "";
   }
 
   /** How many letters must be put in, left out or changed (Levenshtein 1966). */
