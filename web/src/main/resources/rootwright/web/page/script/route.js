@@ -78,7 +78,7 @@ export function othersSection(routes, solution) {
 
 function other(route, number, solution) {
   const opened = make("div", { class: "opened", id: `opened-${number}`, hidden: true });
-  const opener = make("button", { type: "button", "aria-expanded": "false", "aria-controls": opened.id }, `Route ${number} `, make("span", { class: "title" }, route.title));
+  const opener = make("button", { type: "button", "aria-expanded": "false", "aria-controls": opened.id }, `Route ${number} `, make("span", { class: "title" }, route.title), " ", make("span", { class: "taught" }, route.teaches ?? ""));
   const beside = make("button", { type: "button", class: "set-beside", "aria-pressed": "false" }, "set beside route 1");
   const row = make(
     "div",
