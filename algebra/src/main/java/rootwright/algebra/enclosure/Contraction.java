@@ -1,6 +1,5 @@
 package rootwright.algebra.enclosure;
 
-import java.math.BigInteger;
 import java.util.Optional;
 
 /**
@@ -13,14 +12,17 @@ final class Contraction {
   /** Spare bits in every quantity of a step. */
   private static final int GUARD = 8;
 
-  private final BigInteger[] ascending;
-  private final BigInteger[] derived;
-  private final BigInteger[] curved;
+  /** Up to this length a value in machine words may do: the guard bits are seldom all needed. */
+  private static final int WORTH_WORDS = 66;
 
-  Contraction(BigInteger[] ascending) {
-    this.ascending = ascending;
-    derived = Evaluation.derivative(ascending);
-    curved = Evaluation.derivative(derived);
+  private final WholeCoefficients polynomial;
+  private final WholeCoefficients derived;
+  private final WholeCoefficients curved;
+
+  Contraction(WholeCoefficients polynomial) {
+    this.polynomial = polynomial;
+    derived = polynomial.derivative();
+    curved = derived.derivative();
   }
 
   /**
@@ -33,8 +35,8 @@ final class Contraction {
       return Optional.of(disc);
     }
     Magnitude distance = disc.centre().absoluteUp();
-    Magnitude bend = Evaluation.bound(curved, distance.plusUp(disc.radius()));
-    Magnitude weight = Evaluation.bound(ascending, distance);
+    Magnitude bend = curved.boundAt(distance.plusUp(disc.radius()));
+    Magnitude weight = polynomial.boundAt(distance);
     IsolatingDisc current = disc;
     while (!current.isSmall(bits) && !current.radius().isZero()) {
       Optional<IsolatingDisc> next = step(current, bend, weight, bits);
@@ -53,9 +55,11 @@ final class Contraction {
     Point near = disc.centre().trimmedTo(last);
     Magnitude reach = disc.radius().plusUp(Magnitude.powerOfTwo(last + 1));
     Magnitude swing = reach.timesUp(bend);
-    Evaluation rough = Evaluation.of(derived, near, 64);
-    int wanted = 64 + Math.max(0, rough.error().top() - swing.top() + 4);
-    Evaluation slope = wanted > 64 ? Evaluation.of(derived, near, wanted) : rough;
+    Evaluation slope = derived.at(near, WholeCoefficients.WORD_BITS);
+    int missing = slope.error().top() - swing.top() + 4;
+    if (missing > 0) {
+      slope = derived.at(near, WholeCoefficients.WORD_BITS + missing);
+    }
     Magnitude spread = slope.error().plusUp(swing);
     Magnitude least = slope.value().absoluteDown().minusDown(spread);
     int steepness = slope.value().top();
@@ -65,16 +69,37 @@ final class Contraction {
     }
     int goal = goal(disc, quality, bits);
     int length = Math.max(32, weight.top() - steepness - goal + GUARD);
-    Evaluation value = Evaluation.of(ascending, disc.centre(), length);
-    int stepBits = Math.max(8, disc.radius().top() - goal + GUARD);
-    Point step = value.value().over(slope.value(), stepBits).trimmedTo(goal - 4);
-    Magnitude left =
-        value.value().minus(step.times(slope.value())).absoluteUp().plusUp(value.error());
-    Magnitude radius = left.plusUp(step.absoluteUp().timesUp(spread)).overUp(least);
-    if (radius.timesUp(2).compareTo(disc.radius()) > 0) {
-      return Optional.empty();
+    if (length <= WORTH_WORDS) {
+      Evaluation value = polynomial.at(disc.centre(), WholeCoefficients.WORD_BITS);
+      IsolatingDisc next = moved(disc, value, slope.value(), spread, least, goal);
+      if (next.radius().top() <= goal + 1) {
+        return Optional.of(next);
+      }
     }
-    return Optional.of(new IsolatingDisc(disc.centre().minus(step), radius));
+    Evaluation value = polynomial.at(disc.centre(), length);
+    IsolatingDisc next = moved(disc, value, slope.value(), spread, least, goal);
+    return next.radius().timesUp(2).compareTo(disc.radius()) > 0
+        ? Optional.empty()
+        : Optional.of(next);
+  }
+
+  /**
+   * The disc round z − s, for a short s near P(z)/P′(z), that holds z − p/d for every p within the
+   * error of the value and every d within the spread of the slope: |p/d − s| ≤ (|p − s·slope| +
+   * |s|·spread)/|d|.
+   */
+  private static IsolatingDisc moved(
+      IsolatingDisc disc,
+      Evaluation value,
+      Point slope,
+      Magnitude spread,
+      Magnitude least,
+      int goal) {
+    int bits = Math.max(8, disc.radius().top() - goal + GUARD);
+    Point step = value.value().over(slope, bits).trimmedTo(goal - 4);
+    Magnitude left = value.value().minus(step.times(slope)).absoluteUp().plusUp(value.error());
+    Magnitude radius = left.plusUp(step.absoluteUp().timesUp(spread)).overUp(least);
+    return new IsolatingDisc(disc.centre().minus(step), radius);
   }
 
   /**

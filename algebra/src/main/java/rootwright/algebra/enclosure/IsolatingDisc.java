@@ -1,7 +1,7 @@
 package rootwright.algebra.enclosure;
 
-import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,70 +12,56 @@ import java.util.Optional;
 record IsolatingDisc(Point centre, Magnitude radius) {
 
   /**
-   * Proves each point to be near a root of its own. With distinct centres z_i the discs of radius
+   * Proves points to be near a root of their own. With distinct centres z_i the discs of radius
    * n·|P(z_i)| / (|a_n|·∏_{j≠i}|z_i − z_j|) hold all roots together, and a disc disjoint from the
    * others holds exactly one (Smith 1970, Journal of the ACM 17, pp 137–147).
    *
-   * @param ascending whole coefficients of a polynomial of degree n
+   * @param polynomial of degree n, squarefree
    * @param points n points counted so: one on the real axis once, one off the axis twice, for
    *     itself and its mirror image
-   * @param bits length of the numbers the values are reckoned with
-   * @return a disc for each point, empty if the discs of these points are not all disjoint
+   * @param values the values of the polynomial at the points
+   * @return for each point its disc, empty if it is not disjoint from all others
    */
-  static Optional<List<IsolatingDisc>> around(
-      BigInteger[] ascending, List<Point> points, int bits) {
-    List<Point> all = new ArrayList<>(points);
-    points.stream().filter(point -> !point.isReal()).map(Point::conjugate).forEach(all::add);
-    List<Magnitude> radii = new ArrayList<>();
+  static List<Optional<IsolatingDisc>> around(
+      WholeCoefficients polynomial, List<Point> points, List<Evaluation> values) {
+    Gaps gaps = new Gaps(points);
+    Magnitude lead = Magnitude.down(polynomial.lead(), 0);
+    Magnitude degree = Magnitude.up(polynomial.degree(), 0);
+    List<IsolatingDisc> discs = new ArrayList<>(points.size());
     for (int i = 0; i < points.size(); i++) {
-      Magnitude product = squaredDown(ascending[ascending.length - 1]);
-      for (int j = 0; j < all.size(); j++) {
-        if (j != i) {
-          product = product.timesDown(points.get(i).minus(all.get(j)).squaredDown());
-        }
-      }
+      Magnitude product = lead.timesDown(lead).timesDown(gaps.squaredProduct(i));
       if (product.isZero()) {
-        return Optional.empty();
+        // Two centres coincide, and nothing can be said about any disc.
+        return Collections.nCopies(points.size(), Optional.empty());
       }
-      Magnitude value =
-          Evaluation.of(ascending, points.get(i), bits)
-              .absoluteUp()
-              .timesUp(Magnitude.up(ascending.length - 1L, 0));
-      radii.add(value.timesUp(value).overUp(product).rootUp());
+      Magnitude value = values.get(i).absoluteUp().timesUp(degree);
+      Magnitude radius = value.timesUp(value).overUp(product).rootUp();
+      discs.add(new IsolatingDisc(points.get(i), radius));
     }
-    return disjoint(points, all, radii) ? Optional.of(discs(points, radii)) : Optional.empty();
+    return disjoint(discs, gaps);
   }
 
-  private static Magnitude squaredDown(BigInteger lead) {
-    Magnitude down = Magnitude.down(lead, 0);
-    return down.timesDown(down);
-  }
-
-  private static boolean disjoint(List<Point> points, List<Point> all, List<Magnitude> radii) {
-    List<Magnitude> every = new ArrayList<>(radii);
-    for (int i = 0; i < points.size(); i++) {
-      if (!points.get(i).isReal()) {
-        every.add(radii.get(i));
+  private static List<Optional<IsolatingDisc>> disjoint(List<IsolatingDisc> discs, Gaps gaps) {
+    boolean[] meeting = new boolean[discs.size()];
+    for (int i = 0; i < discs.size(); i++) {
+      for (int j = 0; j <= i; j++) {
+        Magnitude reach = discs.get(i).radius.plusUp(discs.get(j).radius);
+        Magnitude square = reach.timesUp(reach);
+        // The mirror images of the two are as far apart as the two themselves.
+        boolean meet =
+            (i != j && gaps.squared(i, j).compareTo(square) <= 0)
+                || (!discs.get(i).isReal()
+                    && !discs.get(j).isReal()
+                    && gaps.squaredToMirror(i, j).compareTo(square) <= 0);
+        meeting[i] |= meet;
+        meeting[j] |= meet;
       }
     }
-    for (int i = 0; i < points.size(); i++) {
-      for (int j = i + 1; j < all.size(); j++) {
-        Magnitude reach = every.get(i).plusUp(every.get(j));
-        Magnitude gap = points.get(i).minus(all.get(j)).squaredDown();
-        if (gap.compareTo(reach.timesUp(reach)) <= 0) {
-          return false;
-        }
-      }
+    List<Optional<IsolatingDisc>> proved = new ArrayList<>(discs.size());
+    for (int i = 0; i < discs.size(); i++) {
+      proved.add(meeting[i] ? Optional.empty() : Optional.of(discs.get(i)));
     }
-    return true;
-  }
-
-  private static List<IsolatingDisc> discs(List<Point> points, List<Magnitude> radii) {
-    List<IsolatingDisc> discs = new ArrayList<>();
-    for (int i = 0; i < points.size(); i++) {
-      discs.add(new IsolatingDisc(points.get(i), radii.get(i)));
-    }
-    return discs;
+    return proved;
   }
 
   boolean isReal() {

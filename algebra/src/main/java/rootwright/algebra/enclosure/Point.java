@@ -24,7 +24,8 @@ record Point(BigInteger x, BigInteger y, int exponent) {
     return isZero() ? Integer.MIN_VALUE / 4 : length() + exponent;
   }
 
-  private int length() {
+  /** The bit length of the longer part. */
+  int length() {
     return Math.max(x.bitLength(), y.bitLength());
   }
 

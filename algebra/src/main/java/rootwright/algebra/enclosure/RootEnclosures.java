@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import rootwright.algebra.enclosure.Dyadic.Rounding;
 import rootwright.algebra.factor.SquarefreeDecomposition;
 import rootwright.algebra.factor.SquarefreeFactor;
@@ -26,11 +25,6 @@ public final class RootEnclosures {
 
   /** The most digits that may be asked for. */
   public static final int MOST_DIGITS = 20_000;
-
-  private static final int HARDWARE_BITS = 53;
-
-  /** Bits by which values are reckoned longer than the points they are taken at. */
-  private static final int SPARE_BITS = 48;
 
   private RootEnclosures() {}
 
@@ -90,7 +84,7 @@ public final class RootEnclosures {
               factor.multiplicity(),
               true));
     } else if (ascending.length > 2) {
-      for (IsolatingDisc disc : isolated(ascending, bits)) {
+      for (IsolatingDisc disc : Isolation.of(ascending, bits)) {
         roots.add(new EnclosedRoot(disc.ball(), factor.multiplicity(), disc.isReal()));
         if (!disc.isReal()) {
           roots.add(new EnclosedRoot(disc.ball().conjugate(), factor.multiplicity(), false));
@@ -105,36 +99,6 @@ public final class RootEnclosures {
     Dyadic b = Dyadic.of(under);
     return RealBall.between(
         Dyadic.quotient(a, b, bits, Rounding.FLOOR), Dyadic.quotient(a, b, bits, Rounding.CEILING));
-  }
-
-  /** Small disjoint discs for the real roots and for the upper ones of each pair. */
-  private static List<IsolatingDisc> isolated(BigInteger[] ascending, int bits) {
-    Contraction contraction = new Contraction(ascending);
-    List<Point> guesses = FirstGuesses.of(ascending);
-    for (int length = HARDWARE_BITS; ; length = Math.multiplyExact(length, 2)) {
-      if (length > HARDWARE_BITS) {
-        guesses = SimultaneousIteration.improve(ascending, guesses, length);
-      }
-      Optional<List<IsolatingDisc>> discs =
-          IsolatingDisc.around(ascending, Mirroring.of(guesses), length + SPARE_BITS)
-              .flatMap(wide -> shrunk(contraction, wide, bits));
-      if (discs.isPresent()) {
-        return discs.get();
-      }
-    }
-  }
-
-  private static Optional<List<IsolatingDisc>> shrunk(
-      Contraction contraction, List<IsolatingDisc> wide, int bits) {
-    List<IsolatingDisc> small = new ArrayList<>(wide.size());
-    for (IsolatingDisc disc : wide) {
-      Optional<IsolatingDisc> next = contraction.shrunk(disc, bits);
-      if (next.isEmpty()) {
-        return Optional.empty();
-      }
-      small.add(next.get());
-    }
-    return Optional.of(small);
   }
 
   private static boolean areDisjoint(List<EnclosedRoot> roots) {

@@ -1,6 +1,5 @@
 package rootwright.algebra.enclosure;
 
-import java.math.BigInteger;
 import java.util.List;
 
 /**
@@ -14,30 +13,32 @@ final class SimultaneousIteration {
 
   private static final int MOST_ROUNDS = 200;
 
-  private final BigInteger[] ascending;
-  private final BigInteger[] derived;
-  private final Point[] points;
+  private final WholeCoefficients polynomial;
+  private final WholeCoefficients derived;
+  private final List<Point> points;
   private final int bits;
 
-  private SimultaneousIteration(BigInteger[] ascending, List<Point> start, int bits) {
-    this.ascending = ascending;
-    derived = Evaluation.derivative(ascending);
-    points = start.toArray(Point[]::new);
+  private SimultaneousIteration(WholeCoefficients polynomial, List<Point> points, int bits) {
+    this.polynomial = polynomial;
+    derived = polynomial.derivative();
+    this.points = points;
     this.bits = bits;
   }
 
-  /** Better points, reckoned with this many bits. */
-  static List<Point> improve(BigInteger[] ascending, List<Point> start, int bits) {
-    SimultaneousIteration iteration = new SimultaneousIteration(ascending, start, bits);
-    iteration.run();
-    return List.of(iteration.points);
+  /**
+   * Moves the points that are not settled nearer to the roots, reckoning with this many bits.
+   *
+   * @param points changed in place
+   */
+  static void improve(
+      WholeCoefficients polynomial, List<Point> points, boolean[] settled, int bits) {
+    new SimultaneousIteration(polynomial, points, bits).run(settled.clone());
   }
 
-  private void run() {
-    boolean[] done = new boolean[points.length];
+  private void run(boolean[] done) {
     for (int round = 0; round < MOST_ROUNDS; round++) {
       boolean moving = false;
-      for (int i = 0; i < points.length; i++) {
+      for (int i = 0; i < points.size(); i++) {
         if (!done[i]) {
           done[i] = settles(i);
           moving |= !done[i];
@@ -51,27 +52,28 @@ final class SimultaneousIteration {
 
   /** Moves one point; whether it will not get better at this length. */
   private boolean settles(int i) {
-    Point at = points[i];
-    Evaluation value = Evaluation.of(ascending, at, bits);
+    Point at = points.get(i);
+    Evaluation value = polynomial.at(at, bits);
     if (value.value().isZero()) {
       return true;
     }
-    Point slope = Evaluation.of(derived, at, bits).value();
+    Point slope = derived.at(at, bits).value();
     Point repulsion = repulsion(i);
     Point divisor = slope.minus(value.value().times(repulsion)).trimmed(bits);
     if (divisor.isZero()) {
       return false;
     }
     Point step = value.value().over(divisor, bits);
-    points[i] = at.minus(step).trimmed(bits);
+    Point moved = at.minus(step).trimmed(bits);
+    points.set(i, moved);
     boolean drownedInError = value.value().absoluteUp().compareTo(value.error().timesUp(2)) <= 0;
-    return drownedInError || step.top() < points[i].top() - bits + 4;
+    return drownedInError || step.top() < moved.top() - bits + 4;
   }
 
   private Point repulsion(int i) {
     Point sum = Point.ZERO;
-    for (int j = 0; j < points.length; j++) {
-      Point gap = points[i].minus(points[j]);
+    for (int j = 0; j < points.size(); j++) {
+      Point gap = points.get(i).minus(points.get(j));
       if (!gap.isZero()) {
         sum = sum.plus(Point.ONE.over(gap, STEERING_BITS)).trimmed(STEERING_BITS + 8);
       }
