@@ -8,11 +8,20 @@ public final class Routes {
   /** In the order of the names a coach meets first. */
   public static final List<Route> ALL =
       List.of(
+          new ReadOff(),
+          new BuildFromElementary(),
+          new NewtonSums(),
+          new ReducePowers(),
+          new Recurrence(),
           new EvaluateAtPoint(),
           new LogDerivative(),
           new TransformRoots(),
           new PartialFractions(),
-          new InterpolateAtRoots());
+          new InterpolateAtRoots(),
+          new SubstituteForOthers(),
+          new SplitOffRationalRoot(),
+          new PairUp(),
+          new SumAndDifference());
 
   private Routes() {}
 }

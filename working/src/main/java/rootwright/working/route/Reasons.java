@@ -1,0 +1,21 @@
+package rootwright.working.route;
+
+/** Reasons for declining that several routes have in common. */
+final class Reasons {
+
+  static final Attempt NOT_SYMMETRIC =
+      new Attempt.Declined(
+          "the ask changes when two roots are exchanged, so the coefficients alone do not give it");
+
+  static final Attempt READ_OFF =
+      new Attempt.Declined("nothing has to be worked out: the coefficients give it at once");
+
+  static final Attempt ROOT_IN_DENOMINATOR = new Attempt.Declined("a root stands in a denominator");
+
+  static final Attempt ZERO_DENOMINATOR = new Attempt.Declined("a denominator is zero");
+
+  static final Attempt TOO_LONG =
+      new Attempt.Declined("over one denominator the fraction has too many terms to be written");
+
+  private Reasons() {}
+}

@@ -1,0 +1,50 @@
+package rootwright.working.route;
+
+import java.util.Optional;
+import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.roots.Orbit;
+import rootwright.working.ask.Asked;
+import rootwright.working.problem.Problem;
+
+/**
+ * An ask with two values A and B, according to how the roots are named: A + B is symmetric, and A −
+ * B is a symmetric multiple of the product of the differences, so that its square is a multiple of
+ * the discriminant (Lagrange 1771, Réflexions).
+ */
+final class SumAndDifference implements Route {
+
+  @Override
+  public String name() {
+    return "sum-and-difference";
+  }
+
+  @Override
+  public String title() {
+    return TwoPartners.TITLE;
+  }
+
+  @Override
+  public String teaches() {
+    return "Of two partners, the sum and the square of the difference are symmetric.";
+  }
+
+  @Override
+  public Attempt attempt(Asked asked) {
+    Problem problem = asked.problem();
+    if (asked.quotient().isPresent()) {
+      return new Attempt.Declined("the ask has one value, whatever the roots are called");
+    } else if (problem.degree() < 2 || problem.degree() > 3) {
+      return new Attempt.Declined("this is for two or three roots");
+    } else if (asked.singleRoot().isPresent() || asked.expression().isEmpty()) {
+      return new Attempt.Declined("the ask does not come in two partners");
+    }
+    RationalFunction ask = asked.expression().get().lowestTerms();
+    Orbit orbit = Orbit.of(ask, problem.degree());
+    if (!orbit.size().equals(java.math.BigInteger.TWO)) {
+      return new Attempt.Declined(
+          "renaming the roots makes %s expressions of it, not two".formatted(orbit.size()));
+    }
+    Optional<TwoPartners> partners = TwoPartners.of(problem, ask);
+    return partners.map(TwoPartners::worked).orElse(Reasons.TOO_LONG);
+  }
+}
