@@ -45,7 +45,7 @@ record NamedForm(MultivariatePolynomial form, IntFunction<Formula> name) {
   /** With the names. */
   Formula written() {
     Combination sum = new Combination();
-    for (Map.Entry<Monomial, Rational> term : form.terms().descendingMap().entrySet()) {
+    for (Map.Entry<Monomial, Rational> term : ordered()) {
       sum.plus(term.getValue(), product(term.getKey(), name));
     }
     return sum.formula();
@@ -58,11 +58,23 @@ record NamedForm(MultivariatePolynomial form, IntFunction<Formula> name) {
    */
   Formula worked(List<Rational> values) {
     Combination sum = new Combination();
-    for (Map.Entry<Monomial, Rational> term :
-        without(values).form().terms().descendingMap().entrySet()) {
+    for (Map.Entry<Monomial, Rational> term : without(values).ordered()) {
       sum.plus(term.getValue(), product(term.getKey(), k -> Formula.number(values.get(k))));
     }
     return sum.formula();
+  }
+
+  /** Lexicographically descending, but a term with a plus first if there is one. */
+  private List<Map.Entry<Monomial, Rational>> ordered() {
+    List<Map.Entry<Monomial, Rational>> ordered =
+        new ArrayList<>(form.terms().descendingMap().entrySet());
+    for (int k = 0; k < ordered.size(); k++) {
+      if (ordered.get(k).getValue().signum() > 0) {
+        ordered.add(0, ordered.remove(k));
+        break;
+      }
+    }
+    return ordered;
   }
 
   /** The form without the products that are zero because a quantity is. */
