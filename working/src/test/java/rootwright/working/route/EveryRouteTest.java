@@ -118,11 +118,23 @@ class EveryRouteTest {
         && values.orbit().equals(several.orbit().squarefreePart().primitive());
   }
 
+  /** A solver does not offer such asks; a route that multiplies out must notice by itself. */
   @Test
-  void whatHasNoValueIsDeclinedByEveryRoute() {
+  void whatHasNoValueIsDeclined() {
+    List<Route> multiplyingOut =
+        List.of(
+            new ReadOff(),
+            new BuildFromElementary(),
+            new NewtonSums(),
+            new ReducePowers(),
+            new Recurrence(),
+            new SplitOffRationalRoot(),
+            new SumAndDifference(),
+            new PairUp(),
+            new SubstituteForOthers());
     Exercise zeroRoot = Exercise.of("1 -3 2 0", "sum 1/r");
     Exercise oneIsRoot = Exercise.of("1 -2 0 1", "sum 1/(r-1)");
-    for (Route route : Routes.ALL) {
+    for (Route route : multiplyingOut) {
       assertThat(zeroRoot.refusalOf(route)).isNotBlank();
       assertThat(oneIsRoot.refusalOf(route)).isNotBlank();
     }

@@ -176,7 +176,7 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
   }
 
   /** Number of monomials of degree e in t letters, or a number above the limit. */
-  private static long termsOfPower(int t, int e) {
+  static long termsOfPower(int t, int e) {
     long terms = 1;
     for (int k = 1; k < t; k++) {
       terms = terms * (e + k) / k;

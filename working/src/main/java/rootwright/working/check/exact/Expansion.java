@@ -3,6 +3,7 @@ package rootwright.working.check.exact;
 import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.algebra.roots.Orbit;
 import rootwright.algebra.symmetric.SymmetricPolynomial;
@@ -19,6 +20,12 @@ public final class Expansion {
 
   /** Most fractions with several roots in them that are brought to one denominator. */
   private static final int MOST_FRACTIONS = 12;
+
+  /** Highest power of a single term. */
+  private static final int HIGHEST_MONOMIAL_POWER = 1_000_000;
+
+  /** Highest power of a sum. */
+  private static final int HIGHEST_POWER = 200;
 
   private Expansion() {}
 
@@ -43,6 +50,24 @@ public final class Expansion {
     Written(Problem problem, Unknowns unknowns) {
       super(problem.setting(), unknowns, Map.of());
       this.degree = problem.degree();
+    }
+
+    /** Multiplied out as it stands: reducing a power would use more of the polynomial. */
+    @Override
+    public RationalFunction power(Formula.Power power) {
+      Rational exponent = number(power.exponent());
+      RationalFunction base = of(power.base());
+      if (exponent.signum() < 0 && base.numerator().isZero()) {
+        throw Unevaluable.zeroDenominator("zero has no negative power");
+      }
+      int terms = Math.max(base.numerator().terms().size(), base.denominator().terms().size());
+      int highest = terms == 1 ? HIGHEST_MONOMIAL_POWER : HIGHEST_POWER;
+      if (!exponent.isInteger()
+          || exponent.absolute().compareTo(Rational.of(highest)) > 0
+          || termsOfPower(terms, exponent.absolute().intValueExact()) > MOST_TERMS) {
+        throw Unevaluable.tooLarge("too long to write out");
+      }
+      return base.power(exponent.intValueExact());
     }
 
     @Override
@@ -74,8 +99,7 @@ public final class Expansion {
           (switch (family.letter()) {
                 case "S", "p" ->
                     k == 0
-                        ? SymmetricPolynomial.constant(
-                            degree, rootwright.algebra.number.Rational.of(degree))
+                        ? SymmetricPolynomial.constant(degree, Rational.of(degree))
                         : SymmetricPolynomial.powerSum(degree, k);
                 case "e" -> SymmetricPolynomial.elementary(degree, k);
                 default -> SymmetricPolynomial.complete(degree, k);
