@@ -1,0 +1,98 @@
+package rootwright.press.formula;
+
+import java.awt.Insets;
+import java.awt.geom.PathIterator;
+import org.scilab.forge.jlatexmath.ParseException;
+import org.scilab.forge.jlatexmath.TeXConstants;
+import org.scilab.forge.jlatexmath.TeXFormula;
+import org.scilab.forge.jlatexmath.TeXIcon;
+import rootwright.press.formula.internal.OutlineRecorder;
+
+/**
+ * Draws formulas given in LaTeX as outlines in Computer Modern.
+ *
+ * <p>This class alone knows the library that lays formulas out, so that it can be replaced. The
+ * library keeps state between formulas, hence one formula at a time.
+ */
+public final class Engraver {
+
+  private static final Object ONE_AT_A_TIME = new Object();
+
+  private Engraver() {}
+
+  /**
+   * The outline of a formula.
+   *
+   * @param latex mathematics without dollar signs
+   * @param size of the surrounding text in points
+   * @throws IllegalArgumentException if the LaTeX cannot be set
+   */
+  public static Drawing engrave(String latex, Style style, double size) {
+    synchronized (ONE_AT_A_TIME) {
+      try {
+        TeXIcon icon =
+            new TeXFormula(latex).new TeXIconBuilder()
+                .setStyle(constant(style))
+                .setSize((float) size)
+                .build();
+        icon.setInsets(new Insets(0, 0, 0, 0), true);
+        OutlineRecorder recorder = new OutlineRecorder();
+        icon.paintIcon(null, recorder, 0, 0);
+        return new Drawing(
+            svg(recorder.outline().getPathIterator(null)),
+            icon.getTrueIconWidth(),
+            icon.getTrueIconHeight(),
+            icon.getTrueIconDepth());
+      } catch (ParseException unreadable) {
+        throw new IllegalArgumentException("cannot be set as a formula: " + latex, unreadable);
+      }
+    }
+  }
+
+  private static int constant(Style style) {
+    return switch (style) {
+      case TEXT -> TeXConstants.STYLE_TEXT;
+      case DISPLAY -> TeXConstants.STYLE_DISPLAY;
+    };
+  }
+
+  /** The path with coordinates in thousandths of a point. */
+  private static String svg(PathIterator path) {
+    StringBuilder text = new StringBuilder();
+    double[] points = new double[6];
+    for (; !path.isDone(); path.next()) {
+      int kind = path.currentSegment(points);
+      text.append("MLQCZ".charAt(kind));
+      for (int k = 0; k < coordinates(kind); k++) {
+        if (k > 0) {
+          text.append(' ');
+        }
+        decimal(points[k], text);
+      }
+    }
+    return text.toString();
+  }
+
+  private static int coordinates(int kind) {
+    return switch (kind) {
+      case PathIterator.SEG_MOVETO, PathIterator.SEG_LINETO -> 2;
+      case PathIterator.SEG_QUADTO -> 4;
+      case PathIterator.SEG_CUBICTO -> 6;
+      default -> 0;
+    };
+  }
+
+  private static void decimal(double value, StringBuilder into) {
+    long thousandths = Math.round(value * 1000);
+    if (thousandths < 0) {
+      into.append('-');
+      thousandths = -thousandths;
+    }
+    into.append(thousandths / 1000);
+    int rest = (int) (thousandths % 1000);
+    if (rest != 0) {
+      String digits = Integer.toString(1000 + rest).substring(1);
+      into.append('.').append(digits.replaceAll("0+$", ""));
+    }
+  }
+}

@@ -1,0 +1,20 @@
+package rootwright.press.formula;
+
+import java.util.function.Function;
+import rootwright.algebra.notation.Formula;
+
+/**
+ * The ways in which a formula is written out.
+ *
+ * @param latex mathematics without dollar signs
+ * @param mathml a {@code math} element
+ * @param unicode one line with superscripts and true signs, for people
+ * @param linear one line of ASCII, for searching and copying
+ * @param spoken a sentence that is read aloud
+ */
+public record FormulaScripts(
+    Function<Formula, String> latex,
+    Function<Formula, String> mathml,
+    Function<Formula, String> unicode,
+    Function<Formula, String> linear,
+    Function<Formula, String> spoken) {}

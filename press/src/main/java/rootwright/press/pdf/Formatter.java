@@ -1,0 +1,97 @@
+package rootwright.press.pdf;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.net.URI;
+import java.nio.charset.StandardCharsets;
+import org.apache.fop.apps.FopFactory;
+import org.apache.fop.apps.FopFactoryBuilder;
+import org.apache.fop.configuration.ConfigurationException;
+import org.apache.fop.configuration.DefaultConfigurationBuilder;
+import org.apache.xmlgraphics.io.Resource;
+import org.apache.xmlgraphics.io.ResourceResolver;
+import rootwright.press.markup.Markup;
+
+/** The formatter, set up once: our typefaces only, tagged pages, and nothing read from outside. */
+final class Formatter {
+
+  private static final String SHIPPED = "shipped";
+
+  private Formatter() {}
+
+  /** The one factory; making it reads the typefaces. */
+  static FopFactory factory() {
+    return Once.FACTORY;
+  }
+
+  private static final class Once {
+    static final FopFactory FACTORY = create();
+  }
+
+  private static FopFactory create() {
+    try {
+      return new FopFactoryBuilder(URI.create(SHIPPED + ":/"), new ShippedOnly())
+          .setConfiguration(
+              new DefaultConfigurationBuilder()
+                  .build(
+                      new ByteArrayInputStream(configuration().getBytes(StandardCharsets.UTF_8))))
+          .build();
+    } catch (ConfigurationException broken) {
+      throw new IllegalStateException("the formatter cannot be set up", broken);
+    }
+  }
+
+  private static String configuration() {
+    Markup into = new Markup();
+    into.open("fop", "version", "1.0");
+    into.leaf("accessibility", "true");
+    into.open("renderers").open("renderer", "mime", "application/pdf");
+    into.leaf("pdf-ua-mode", "PDF/UA-1");
+    into.open("fonts");
+    for (Typeface typeface : Typeface.values()) {
+      font(typeface, Typeface.Cut.PLAIN, "normal", "normal", into);
+      font(typeface, Typeface.Cut.BOLD, "normal", "bold", into);
+      font(typeface, Typeface.Cut.ITALIC, "italic", "normal", into);
+      // Bold within italics: the bold cut stands for it.
+      font(typeface, Typeface.Cut.BOLD, "italic", "bold", into);
+    }
+    into.close().close().close().close();
+    return into.finished();
+  }
+
+  private static void font(
+      Typeface typeface, Typeface.Cut cut, String style, String weight, Markup into) {
+    into.open(
+        "font",
+        "kerning",
+        "yes",
+        "embedding-mode",
+        "subset",
+        "embed-url",
+        SHIPPED + ":" + typeface.resource(cut));
+    into.empty("font-triplet", "name", typeface.family(), "style", style, "weight", weight);
+    into.close();
+  }
+
+  /** Reads what is shipped with the program and refuses everything else. */
+  private static final class ShippedOnly implements ResourceResolver {
+    @Override
+    public Resource getResource(URI uri) throws IOException {
+      InputStream stream =
+          SHIPPED.equals(uri.getScheme())
+              ? Formatter.class.getResourceAsStream(uri.getPath())
+              : null;
+      if (stream == null) {
+        throw new IOException("a page may not refer to " + uri);
+      }
+      return new Resource(stream);
+    }
+
+    @Override
+    public OutputStream getOutputStream(URI uri) throws IOException {
+      throw new IOException("a page may not write to " + uri);
+    }
+  }
+}

@@ -1,0 +1,158 @@
+package rootwright.press.pdf;
+
+import java.util.List;
+import rootwright.press.document.Piece;
+import rootwright.press.formula.Engraver;
+import rootwright.press.formula.Style;
+import rootwright.press.markup.Markup;
+import rootwright.press.output.UnprintableException;
+
+/** Sets the pieces of a line; each answer is the width it takes. */
+final class PieceSetter implements Piece.Cases<Double> {
+
+  /** A place where a line may end without a blank. */
+  private static final String MAY_END = "\u200B";
+
+  private final Setting setting;
+  private final Manner manner;
+  private final Typeface.Cut cut;
+  private final Markup into;
+
+  /**
+   * How formulas in a line are treated.
+   *
+   * @param style the size of fractions
+   * @param wholeUpTo formulas up to this width are not broken
+   * @param measure the width of a line
+   */
+  record Manner(Style style, double wholeUpTo, double measure) {
+
+    /** Running text: a formula may be broken if it takes much of a line. */
+    static Manner running(double measure) {
+      return new Manner(Style.DISPLAY, measure * 0.4, measure);
+    }
+
+    /** A line of its own: a formula is broken only if it does not fit, at its relations first. */
+    static Manner alone(double measure) {
+      return new Manner(Style.DISPLAY, measure, measure);
+    }
+  }
+
+  private PieceSetter(Setting setting, Manner manner, Typeface.Cut cut, Markup into) {
+    this.setting = setting;
+    this.manner = manner;
+    this.cut = cut;
+    this.into = into;
+  }
+
+  /** The pieces, set. */
+  static SetLine set(List<Piece> pieces, Setting setting, Manner manner, Typeface.Cut cut) {
+    Markup into = new Markup();
+    double width = new PieceSetter(setting, manner, cut, into).all(pieces);
+    return new SetLine(into.finished(), width);
+  }
+
+  private double all(List<Piece> pieces) {
+    double width = 0;
+    for (Piece piece : pieces) {
+      width += piece.choose(this);
+    }
+    return width;
+  }
+
+  @Override
+  public Double words(Piece.Words words) {
+    double width = 0;
+    StringBuilder run = new StringBuilder();
+    for (int point : words.text().codePoints().toArray()) {
+      if (Character.isWhitespace(point)) {
+        run.append(' ');
+      } else if (setting.typeface().has(point)) {
+        run.appendCodePoint(point);
+      } else {
+        width += text(run.toString()) + sign(point);
+        run.setLength(0);
+      }
+    }
+    return width + text(run.toString());
+  }
+
+  private double text(String run) {
+    into.text(run);
+    return run.isEmpty() ? 0 : setting.width(run, cut);
+  }
+
+  private double sign(int point) {
+    MissingSigns.Sign sign =
+        MissingSigns.drawn(point)
+            .orElseThrow(
+                () ->
+                    new UnprintableException(
+                        "The typeface of the pages has no letter '%s' (U+%04X)."
+                            .formatted(Character.toString(point), point)));
+    SetFormula set =
+        new SetFormula(
+            Engraver.engrave(sign.latex(), Style.TEXT, setting.page().size()),
+            1,
+            sign.linear(),
+            Character.getName(point).toLowerCase(java.util.Locale.ROOT));
+    FormulaObject.write(set, setting.typeface(), into);
+    return set.width();
+  }
+
+  @Override
+  public Double mathematics(Piece.Mathematics mathematics) {
+    double width = 0;
+    String between = "";
+    for (SetFormula piece :
+        setting
+            .formulas()
+            .pieces(mathematics.formula(), manner.style(), manner.wholeUpTo(), manner.measure())) {
+      into.text(between);
+      FormulaObject.write(piece, setting.typeface(), into);
+      width += piece.width();
+      between = MAY_END;
+    }
+    return width;
+  }
+
+  @Override
+  public Double blank(Piece.Blank blank) {
+    double width = Math.min(manner.measure(), blank.letters() * setting.page().size() * 0.6);
+    Leaders.rule(width, into);
+    return width;
+  }
+
+  @Override
+  public Double emphasis(Piece.Emphasis emphasis) {
+    into.open("fo:inline", "font-style", "italic");
+    double width =
+        new PieceSetter(setting, manner, Typeface.Cut.ITALIC, into).all(emphasis.pieces());
+    into.close();
+    return width;
+  }
+
+  @Override
+  public Double strong(Piece.Strong strong) {
+    into.open("fo:inline", "font-weight", "bold");
+    double width = new PieceSetter(setting, manner, Typeface.Cut.BOLD, into).all(strong.pieces());
+    into.close();
+    return width;
+  }
+
+  @Override
+  public Double decimal(Piece.Decimal decimal) {
+    return text(setting.language().decimal(decimal.value()));
+  }
+
+  @Override
+  public Double enumeration(Piece.Enumeration enumeration) {
+    double width = 0;
+    String between = "";
+    for (List<Piece> member : enumeration.members()) {
+      width += text(between) + all(member);
+      between = setting.language().separator(enumeration);
+    }
+    return width;
+  }
+}
