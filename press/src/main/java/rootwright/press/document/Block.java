@@ -209,13 +209,12 @@ public sealed interface Block {
   /**
    * A drawing.
    *
-   * @param svg an SVG element with a viewBox, black and greys only, no script and no reference to
-   *     anything outside
+   * @param drawing black and greys only, so that it survives the copier
    * @param alternative what it shows, in words
    * @param width in millimetres
    * @param caption printed below, may be empty
    */
-  record Figure(String svg, String alternative, int width, List<Piece> caption) implements Block {
+  record Figure(Svg drawing, String alternative, int width, List<Piece> caption) implements Block {
     /**
      * @throws IllegalArgumentException if the alternative is blank or the width is not positive
      */

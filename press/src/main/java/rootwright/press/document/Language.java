@@ -81,6 +81,11 @@ public final class Language {
     return pattern.formatted(values);
   }
 
+  /** {@code 1 point}, {@code 4 points}. */
+  public String points(int count) {
+    return word(count == 1 ? "point" : "points", count);
+  }
+
   private static Properties wordsOf(String primary) {
     Properties words = new Properties();
     read("en", words);

@@ -36,6 +36,18 @@ public final class Breaks {
     return parts.stream().flatMap(part -> pieces(part, fits).stream()).toList();
   }
 
+  /**
+   * The room before the sign with which a piece begins, in eighteenths of an em as in TeX: 5 before
+   * a relation, 4 before a plus or minus, 0 for any other piece. It is not wanted at the beginning
+   * of a line.
+   */
+  public static int leadingRoom(Formula piece) {
+    if (piece instanceof Formula.Relation relation) {
+      return relation.sides().get(0).equals(NOTHING) ? 5 : leadingRoom(relation.sides().get(0));
+    }
+    return piece instanceof Formula.Sum sum && sum.terms().get(0).equals(NOTHING) ? 4 : 0;
+  }
+
   private static List<Formula> split(Formula formula) {
     if (formula instanceof Formula.Relation relation) {
       return relation(relation);

@@ -174,8 +174,10 @@ final class BlockSetter implements Block.Cases<Markup> {
         "fox:alt-text",
         figure.alternative(),
         "content-width",
-        Points.pt(width));
-    into.raw(figure.svg());
+        Points.pt(width),
+        "content-height",
+        Points.pt(width * figure.drawing().heightToWidth()));
+    into.raw(figure.drawing().source());
     into.close().close();
     if (!figure.caption().isEmpty()) {
       into.open(

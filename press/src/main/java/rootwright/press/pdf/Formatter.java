@@ -6,18 +6,19 @@ import java.io.InputStream;
 import java.io.OutputStream;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
+import org.apache.fop.apps.EnvironmentalProfileFactory;
+import org.apache.fop.apps.FopConfParser;
 import org.apache.fop.apps.FopFactory;
-import org.apache.fop.apps.FopFactoryBuilder;
-import org.apache.fop.configuration.ConfigurationException;
-import org.apache.fop.configuration.DefaultConfigurationBuilder;
 import org.apache.xmlgraphics.io.Resource;
 import org.apache.xmlgraphics.io.ResourceResolver;
+import org.xml.sax.SAXException;
 import rootwright.press.markup.Markup;
 
 /** The formatter, set up once: our typefaces only, tagged pages, and nothing read from outside. */
 final class Formatter {
 
-  private static final String SHIPPED = "shipped";
+  /** The formatter wants addresses of a kind it knows; none of them leads to a file. */
+  private static final String SHIPPED = "file";
 
   private Formatter() {}
 
@@ -31,14 +32,15 @@ final class Formatter {
   }
 
   private static FopFactory create() {
-    try {
-      return new FopFactoryBuilder(URI.create(SHIPPED + ":/"), new ShippedOnly())
-          .setConfiguration(
-              new DefaultConfigurationBuilder()
-                  .build(
-                      new ByteArrayInputStream(configuration().getBytes(StandardCharsets.UTF_8))))
+    try (InputStream configuration =
+        new ByteArrayInputStream(configuration().getBytes(StandardCharsets.UTF_8))) {
+      return new FopConfParser(
+              configuration,
+              EnvironmentalProfileFactory.createRestrictedIO(
+                  URI.create(SHIPPED + ":/"), new ShippedOnly()))
+          .getFopFactoryBuilder()
           .build();
-    } catch (ConfigurationException broken) {
+    } catch (IOException | SAXException broken) {
       throw new IllegalStateException("the formatter cannot be set up", broken);
     }
   }
@@ -80,7 +82,7 @@ final class Formatter {
     @Override
     public Resource getResource(URI uri) throws IOException {
       InputStream stream =
-          SHIPPED.equals(uri.getScheme())
+          SHIPPED.equals(uri.getScheme()) && uri.getPath().startsWith(Typeface.FOLDER)
               ? Formatter.class.getResourceAsStream(uri.getPath())
               : null;
       if (stream == null) {

@@ -1,7 +1,9 @@
 package rootwright.press.pdf;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import rootwright.algebra.notation.Formula;
 import rootwright.press.formula.Breaks;
 import rootwright.press.formula.Drawing;
@@ -18,6 +20,10 @@ final class FormulaSetter {
 
   private final FormulaScripts scripts;
   private final double size;
+  private final Map<Drawn, Drawing> drawn = new HashMap<>();
+
+  /** What is drawn once only in a document. */
+  private record Drawn(String latex, Style style) {}
 
   FormulaSetter(FormulaScripts scripts, double size) {
     this.scripts = scripts;
@@ -54,13 +60,21 @@ final class FormulaSetter {
     return pieces;
   }
 
+  /** The width of a formula that is not broken. */
+  double width(Formula formula, Style style) {
+    return draw(formula, style).width();
+  }
+
   private Drawing draw(Formula formula, Style style) {
-    return Engraver.engrave(scripts.latex().apply(formula), style, size);
+    return drawn.computeIfAbsent(
+        new Drawn(scripts.latex().apply(formula), style),
+        key -> Engraver.engrave(key.latex(), style, size));
   }
 
   private SetFormula set(Formula formula, Drawing drawing, double scale) {
     return new SetFormula(
         drawing,
+        Breaks.leadingRoom(formula) * size / 18,
         scale,
         scripts.linear().apply(formula).strip(),
         scripts.spoken().apply(formula).strip());

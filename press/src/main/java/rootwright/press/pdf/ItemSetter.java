@@ -2,13 +2,13 @@ package rootwright.press.pdf;
 
 import java.util.List;
 import rootwright.press.document.Block;
-import rootwright.press.document.Piece;
+import rootwright.press.document.KeyLine;
 import rootwright.press.document.Response;
 import rootwright.press.document.Scoring;
 import rootwright.press.markup.Markup;
 
-/** Sets an item: its number, what is asked, and room for what is answered. */
-final class ItemSetter implements Response.Cases<Markup>, Scoring.Cases<List<Piece>> {
+/** Sets an item: its number, what is asked, and room for the answer or, on a key, the answer. */
+final class ItemSetter implements Response.Cases<Markup> {
 
   private final Setting setting;
   private final Markup into;
@@ -26,19 +26,15 @@ final class ItemSetter implements Response.Cases<Markup>, Scoring.Cases<List<Pie
     ItemSetter inside = new ItemSetter(setting, into, measure - indent);
     into.open("fo:block", "space-before", "1.3em", "keep-together.within-page", "100");
     Hanging.open(setting, widest, item.number() + ".", Typeface.Cut.BOLD, "0pt", into);
-    item.points().ifPresent(points -> into.text("(" + worth(points) + ") "));
+    item.points().ifPresent(points -> into.text("(" + setting.language().points(points) + ") "));
     inside.statement(item.statement());
     into.open("fo:block", "text-indent", "0pt");
-    item.response().choose(inside);
-    item.scoring().ifPresent(scoring -> inside.key(scoring));
+    if (item.scoring().isEmpty() || item.response() instanceof Response.Choices) {
+      item.response().choose(inside);
+    }
+    item.scoring().ifPresent(inside::key);
     into.close();
     return into.close().close();
-  }
-
-  private String worth(int points) {
-    return points == 1
-        ? setting.language().word("point", points)
-        : setting.language().word("points", points);
   }
 
   /** The first paragraph shares the line of the number; the rest stands below. */
@@ -89,33 +85,11 @@ final class ItemSetter implements Response.Cases<Markup>, Scoring.Cases<List<Pie
     into.open("fo:block", "space-before", "0.5em");
     into.raw(
         PieceSetter.set(
-                scoring.choose(this),
+                KeyLine.of(scoring, setting.language()),
                 setting,
                 PieceSetter.Manner.running(measure),
                 Typeface.Cut.PLAIN)
             .objects());
     into.close();
-  }
-
-  @Override
-  public List<Piece> byLetter(Scoring.ByLetter scoring) {
-    return List.of(Piece.strong(Piece.words(setting.language().word("key", scoring.letter()))));
-  }
-
-  @Override
-  public List<Piece> byText(Scoring.ByText scoring) {
-    Piece key = Piece.strong(Piece.words(setting.language().word("key", scoring.exact())));
-    if (scoring.alsoAccepted().isEmpty()) {
-      return List.of(key);
-    }
-    return List.of(
-        key,
-        Piece.words(" " + setting.language().word("accepted") + " "),
-        Piece.words(String.join("; ", scoring.alsoAccepted())));
-  }
-
-  @Override
-  public List<Piece> byHand(Scoring.ByHand scoring) {
-    return List.of(Piece.words(setting.language().word("byHand")));
   }
 }

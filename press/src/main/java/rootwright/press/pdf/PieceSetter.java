@@ -3,15 +3,13 @@ package rootwright.press.pdf;
 import java.util.List;
 import rootwright.press.document.Piece;
 import rootwright.press.formula.Engraver;
+import rootwright.press.formula.Signs;
 import rootwright.press.formula.Style;
 import rootwright.press.markup.Markup;
 import rootwright.press.output.UnprintableException;
 
 /** Sets the pieces of a line; each answer is the width it takes. */
 final class PieceSetter implements Piece.Cases<Double> {
-
-  /** A place where a line may end without a blank. */
-  private static final String MAY_END = "\u200B";
 
   private final Setting setting;
   private final Manner manner;
@@ -54,10 +52,25 @@ final class PieceSetter implements Piece.Cases<Double> {
 
   private double all(List<Piece> pieces) {
     double width = 0;
-    for (Piece piece : pieces) {
-      width += piece.choose(this);
+    for (int k = 0; k < pieces.size(); k++) {
+      Piece piece = pieces.get(k);
+      boolean tied = k + 1 < pieces.size() && isShort(pieces.get(k + 1));
+      width += (tied ? tied(piece) : piece).choose(this);
     }
     return width;
+  }
+
+  /** A short formula should not begin a line without the word before it. */
+  private boolean isShort(Piece piece) {
+    return piece instanceof Piece.Mathematics mathematics
+        && setting.formulas().width(mathematics.formula(), manner.style())
+            < 4 * setting.page().size();
+  }
+
+  private static Piece tied(Piece before) {
+    return before instanceof Piece.Words words && words.text().endsWith(" ")
+        ? new Piece.Words(words.text().substring(0, words.text().length() - 1) + "\u00A0")
+        : before;
   }
 
   @Override
@@ -83,8 +96,8 @@ final class PieceSetter implements Piece.Cases<Double> {
   }
 
   private double sign(int point) {
-    MissingSigns.Sign sign =
-        MissingSigns.drawn(point)
+    Signs.Sign sign =
+        Signs.formula(point)
             .orElseThrow(
                 () ->
                     new UnprintableException(
@@ -93,25 +106,27 @@ final class PieceSetter implements Piece.Cases<Double> {
     SetFormula set =
         new SetFormula(
             Engraver.engrave(sign.latex(), Style.TEXT, setting.page().size()),
+            0,
             1,
             sign.linear(),
             Character.getName(point).toLowerCase(java.util.Locale.ROOT));
-    FormulaObject.write(set, setting.typeface(), into);
+    FormulaObject.write(set, setting, into);
     return set.width();
   }
 
   @Override
   public Double mathematics(Piece.Mathematics mathematics) {
-    double width = 0;
-    String between = "";
-    for (SetFormula piece :
+    List<SetFormula> pieces =
         setting
             .formulas()
-            .pieces(mathematics.formula(), manner.style(), manner.wholeUpTo(), manner.measure())) {
-      into.text(between);
-      FormulaObject.write(piece, setting.typeface(), into);
-      width += piece.width();
-      between = MAY_END;
+            .pieces(mathematics.formula(), manner.style(), manner.wholeUpTo(), manner.measure());
+    double width = 0;
+    for (int k = 0; k < pieces.size(); k++) {
+      if (k > 0) {
+        width += FormulaObject.room(pieces.get(k), setting, into);
+      }
+      FormulaObject.write(pieces.get(k), setting, into);
+      width += pieces.get(k).width();
     }
     return width;
   }

@@ -6,14 +6,17 @@ import rootwright.press.formula.Drawing;
  * A formula ready to be placed.
  *
  * @param drawing its outline
+ * @param lead empty room at the left of the outline, in points, which is wanted only after another
+ *     piece on the same line
  * @param scale 1, or less for a formula that had to be made smaller to fit
  * @param linear what the text layer says
  * @param spoken what is read aloud
  */
-record SetFormula(Drawing drawing, double scale, String linear, String spoken) {
+record SetFormula(Drawing drawing, double lead, double scale, String linear, String spoken) {
 
+  /** Without the room before it. */
   double width() {
-    return drawing.width() * scale;
+    return (drawing.width() - lead) * scale;
   }
 
   double height() {

@@ -26,7 +26,9 @@ enum Typeface {
   }
 
   private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
-  private static final String FOLDER = "/rootwright/press/fonts/";
+
+  /** Where the typefaces lie among the resources. */
+  static final String FOLDER = "/rootwright/press/fonts/";
 
   private final String family;
   private final Map<Cut, String> files;

@@ -1,24 +1,49 @@
-package rootwright.press.pdf;
+package rootwright.press.formula;
 
 import java.util.Map;
 import java.util.Optional;
 
 /**
- * Signs that people write between words and that the typeface lacks: each is drawn as a formula
- * instead.
+ * Signs of mathematics that people write between words. A typeface that lacks one has it drawn as a
+ * formula, and LaTeX has it written as one.
  */
-final class MissingSigns {
+public final class Signs {
 
   /**
-   * A sign drawn as a formula.
+   * A sign as a formula.
    *
    * @param latex how it is drawn
    * @param linear how it is written in ASCII
    */
-  record Sign(String latex, String linear) {}
+  public record Sign(String latex, String linear) {}
 
   private static final Map<Integer, Sign> SIGNS =
       Map.ofEntries(
+          sign('−', "-", "-"),
+          sign('±', "\\pm", "+-"),
+          sign('·', "\\cdot", "*"),
+          sign('×', "\\times", "*"),
+          sign('√', "\\surd", "sqrt"),
+          sign('→', "\\to", "->"),
+          sign('°', "{}^\\circ", " degrees"),
+          sign('¹', "{}^1", "^1"),
+          sign('²', "{}^2", "^2"),
+          sign('³', "{}^3", "^3"),
+          sign('½', "\\tfrac12", "1/2"),
+          sign('¼', "\\tfrac14", "1/4"),
+          sign('¾', "\\tfrac34", "3/4"),
+          sign('Σ', "\\Sigma", "sum"),
+          sign('Π', "\\Pi", "product"),
+          sign('α', "\\alpha", "alpha"),
+          sign('β', "\\beta", "beta"),
+          sign('γ', "\\gamma", "gamma"),
+          sign('δ', "\\delta", "delta"),
+          sign('θ', "\\theta", "theta"),
+          sign('μ', "\\mu", "mu"),
+          sign('π', "\\pi", "pi"),
+          sign('σ', "\\sigma", "sigma"),
+          sign('ω', "\\omega", "omega"),
+          sign('Δ', "\\Delta", "Delta"),
           sign('≈', "\\approx", "~"),
           sign('≠', "\\ne", "!="),
           sign('≤', "\\le", "<="),
@@ -63,10 +88,10 @@ final class MissingSigns {
           sign('ₖ', "{}_k", "_k"),
           sign('λ', "\\lambda", "lambda"));
 
-  private MissingSigns() {}
+  private Signs() {}
 
-  /** How a sign is drawn, if it can be. */
-  static Optional<Sign> drawn(int codePoint) {
+  /** The sign as a formula, empty if we know of none. */
+  public static Optional<Sign> formula(int codePoint) {
     return Optional.ofNullable(SIGNS.get(codePoint));
   }
 

@@ -1,0 +1,34 @@
+package rootwright.press.latex;
+
+import rootwright.press.formula.Signs;
+
+/** Words as LaTeX: nothing in them is a command. */
+final class LatexText {
+
+  private LatexText() {}
+
+  /** The words, with special characters escaped and signs of mathematics as formulas. */
+  static String of(String words) {
+    StringBuilder into = new StringBuilder();
+    words.codePoints().forEach(point -> into.append(letter(point)));
+    return into.toString();
+  }
+
+  private static String letter(int point) {
+    return switch (point) {
+      case '\\' -> "\\textbackslash{}";
+      case '~' -> "\\textasciitilde{}";
+      case '^' -> "\\textasciicircum{}";
+      case '&', '%', '$', '#', '_', '{', '}' -> "\\" + Character.toString(point);
+      case '<' -> "\\textless{}";
+      case '>' -> "\\textgreater{}";
+      case '|' -> "\\textbar{}";
+      case '"' -> "''";
+      case 0xA0 -> "~";
+      default ->
+          Signs.formula(point)
+              .map(sign -> "$" + sign.latex() + "$")
+              .orElseGet(() -> Character.toString(point));
+    };
+  }
+}
