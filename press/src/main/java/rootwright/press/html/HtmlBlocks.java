@@ -7,19 +7,23 @@ import rootwright.press.document.Language;
 import rootwright.press.document.Piece;
 import rootwright.press.document.Response;
 import rootwright.press.formula.FormulaScripts;
+import rootwright.press.hypertext.Phrases;
 import rootwright.press.markup.Markup;
 
 /** Blocks as flow content. */
 final class HtmlBlocks implements Block.Cases<Markup>, Response.Cases<Markup> {
 
+  /** A formula up to this many signs fits on a narrow screen. */
+  private static final int KEPT_WHOLE = 40;
+
   private final Language language;
   private final Markup into;
-  private final HtmlPieces pieces;
+  private final Phrases pieces;
 
   HtmlBlocks(Language language, FormulaScripts scripts, Markup into) {
     this.language = language;
     this.into = into;
-    this.pieces = new HtmlPieces(language, scripts, into);
+    this.pieces = new Phrases(language, scripts, KEPT_WHOLE, into);
   }
 
   void all(List<Block> blocks) {

@@ -1,4 +1,4 @@
-package rootwright.press.html;
+package rootwright.press.hypertext;
 
 import java.util.List;
 import rootwright.algebra.notation.Formula;
@@ -8,23 +8,32 @@ import rootwright.press.formula.Breaks;
 import rootwright.press.formula.FormulaScripts;
 import rootwright.press.markup.Markup;
 
-/** The pieces of a line as phrasing content. */
-final class HtmlPieces implements Piece.Cases<Markup> {
-
-  /** A formula with more signs than this may be broken: browsers do not break formulas. */
-  private static final int SIGNS_KEPT_WHOLE = 40;
+/**
+ * The pieces of a line as phrasing content of HTML, well formed as XML, each formula a {@code math}
+ * element.
+ */
+public final class Phrases implements Piece.Cases<Markup> {
 
   private final Language language;
   private final FormulaScripts scripts;
+  private final int keptWhole;
   private final Markup into;
 
-  HtmlPieces(Language language, FormulaScripts scripts, Markup into) {
+  /**
+   * Writes into markup.
+   *
+   * @param keptWhole a formula with more signs than this is broken into several elements, between
+   *     which a line may end, since browsers do not break formulas
+   */
+  public Phrases(Language language, FormulaScripts scripts, int keptWhole, Markup into) {
     this.language = language;
     this.scripts = scripts;
+    this.keptWhole = keptWhole;
     this.into = into;
   }
 
-  Markup all(List<Piece> pieces) {
+  /** Writes the pieces one after the other. */
+  public Markup all(List<Piece> pieces) {
     pieces.forEach(piece -> piece.choose(this));
     return into;
   }
@@ -48,13 +57,12 @@ final class HtmlPieces implements Piece.Cases<Markup> {
   }
 
   private boolean isShort(Formula formula) {
-    return scripts.unicode().apply(formula).length() <= SIGNS_KEPT_WHOLE;
+    return scripts.unicode().apply(formula).length() <= keptWhole;
   }
 
   @Override
   public Markup blank(Piece.Blank blank) {
-    into.open("span", "class", "blank", "style", "width:" + blank.letters() + "ch");
-    return into.close();
+    return into.text("_".repeat(blank.letters()));
   }
 
   @Override
