@@ -98,7 +98,7 @@ public final class Samples {
 
   private static Response response(int k) {
     return switch (k) {
-      case 0 -> choices("-11/3", "-5/3", "5/3", "7/3", "5");
+      case 0 -> choices("-7/3", "-5/3", "5/3", "7/3", "5");
       case 2 -> choices("-19/11", "-1", "-11/19", "-1/7", "19/11");
       case 6 -> new Response.Work(4);
       default -> new Response.ShortAnswer(2 + k % 3);

@@ -8,8 +8,11 @@ final @SuppressWarnings("MissingOverride") class SketchScripts implements Formul
   static final FormulaScripts SCRIPTS =
       new FormulaScripts(
           f -> f.choose(new SketchScripts()),
-          f -> "<math><mtext>" + PlainWriter.write(f) + "</mtext></math>",
-          PlainWriter::write,
+          f ->
+              "<math xmlns=\"http://www.w3.org/1998/Math/MathML\"><mtext>"
+                  + UnicodeWriter.write(f)
+                  + "</mtext></math>",
+          UnicodeWriter::write,
           PlainWriter::write,
           PlainWriter::write);
 

@@ -11,6 +11,13 @@ import rootwright.press.output.UnprintableException;
 /** Sets the pieces of a line; each answer is the width it takes. */
 final class PieceSetter implements Piece.Cases<Double> {
 
+  /**
+   * Takes no room and lets no line end. The formatter drops blanks at the beginning and the end of
+   * a block, and does not count outlines as content: a letter on both sides keeps the blanks
+   * between the pieces of a formula.
+   */
+  private static final String NOT_BLANK = "\u2060";
+
   private final Setting setting;
   private final Manner manner;
   private final Typeface.Cut cut;
@@ -121,6 +128,8 @@ final class PieceSetter implements Piece.Cases<Double> {
             .formulas()
             .pieces(mathematics.formula(), manner.style(), manner.wholeUpTo(), manner.measure());
     double width = 0;
+    String around = pieces.size() > 1 ? NOT_BLANK : "";
+    into.text(around);
     for (int k = 0; k < pieces.size(); k++) {
       if (k > 0) {
         width += FormulaObject.room(pieces.get(k), setting, into);
@@ -128,6 +137,7 @@ final class PieceSetter implements Piece.Cases<Double> {
       FormulaObject.write(pieces.get(k), setting, into);
       width += pieces.get(k).width();
     }
+    into.text(around);
     return width;
   }
 

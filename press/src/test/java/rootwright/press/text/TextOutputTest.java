@@ -26,14 +26,14 @@ class TextOutputTest {
   @Test
   void aFormulaIsNotBrokenAtItsBlanks() {
     List<String> lines =
-        TextLines.wrap("Find x" + TextLines.FIRM + "+" + TextLines.FIRM + "y now", 10);
+        TextLines.wrap("Find x" + TextLines.FIRM + "+" + TextLines.FIRM + "y now", 9);
     assertThat(lines).containsExactly("Find", "x\u00A0+\u00A0y now");
   }
 
   @Test
   void everyMarkerStandsBesideItsText() {
-    TextLines lines = new TextLines(20);
+    TextLines lines = new TextLines(24);
     lines.in(" 1. ", () -> lines.wrapped("one two three four five"));
-    assertThat(lines.finished()).isEqualTo(" 1. one two three\n    four five\n");
+    assertThat(lines.finished()).isEqualTo(" 1. one two three four\n    five\n");
   }
 }
