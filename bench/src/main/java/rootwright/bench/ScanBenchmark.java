@@ -49,11 +49,11 @@ import rootwright.composing.scan.filter.WholeNumber;
 @OutputTimeUnit(TimeUnit.SECONDS)
 public class ScanBenchmark {
 
-  private static final int CUBICS = 6 * 301 * 301 * 301;
-  private static final int RECIPROCALS = 6 * 81 * 81 * 81;
-  private static final int QUARTICS = 41 * 41 * 41 * 41;
-  private static final int QUINTICS = 4 * 11 * 11 * 11 * 11 * 11;
-  private static final int SAMPLE = 2_000;
+  static final int CUBICS = 6 * 301 * 301 * 301;
+  static final int RECIPROCALS = 6 * 81 * 81 * 81;
+  static final int QUARTICS = 41 * 41 * 41 * 41;
+  static final int QUINTICS = 4 * 11 * 11 * 11 * 11 * 11;
+  static final int SAMPLE = 2_000;
 
   private final ExactTests exact =
       new PolynomialTests(polynomial -> isIrreducible(rings(polynomial.primitive())));
@@ -96,7 +96,7 @@ public class ScanBenchmark {
     pool.shutdown();
   }
 
-  private Scan cubicScan() {
+  Scan cubicScan() {
     CompiledExpression expression = sumOfSquareTimesOther();
     return Scan.exhaustive(
         cubicBox,
