@@ -10,7 +10,7 @@ import java.math.BigInteger;
  * <p>Every {@code long} that is passed in or handed out, except by {@link #represent} and {@link
  * #residue}, is such a representative from 0 to m − 1.
  */
-public final class OddModulus {
+public final class OddModulus implements WordModulus {
 
   /** Moduli must stay under this power of two. */
   public static final int BITS = 61;
@@ -48,7 +48,7 @@ public final class OddModulus {
     return new OddModulus(modulus);
   }
 
-  /** The number m. */
+  @Override
   public long modulus() {
     return modulus;
   }
@@ -58,7 +58,7 @@ public final class OddModulus {
     return one;
   }
 
-  /** The representative of any whole number. */
+  @Override
   public long represent(BigInteger value) {
     return represent(
         value.bitLength() < 64
@@ -72,7 +72,7 @@ public final class OddModulus {
     return times(residue < 0 ? residue + modulus : residue, square);
   }
 
-  /** The number from 0 to m − 1 that is represented. */
+  @Override
   public long residue(long representative) {
     return reduce(0, representative);
   }
@@ -89,7 +89,7 @@ public final class OddModulus {
     return difference + (modulus & (difference >> 63));
   }
 
-  /** The negative. */
+  @Override
   public long negate(long value) {
     return value == 0 ? 0 : modulus - value;
   }
@@ -99,10 +99,7 @@ public final class OddModulus {
     return reduce(Math.multiplyHigh(left, right), left * right);
   }
 
-  /**
-   * Σ a[from + i]·b[to − i] over i under the length: one coefficient of a product of polynomials,
-   * with one reduction for the whole sum.
-   */
+  @Override
   public long convolution(long[] a, int from, long[] b, int to, int length) {
     long high = 0;
     long low = 0;

@@ -2,6 +2,9 @@ package rootwright.algebra.roots;
 
 import java.math.BigInteger;
 import java.util.Arrays;
+import rootwright.algebra.modular.OddModulus;
+import rootwright.algebra.modular.SmallModulus;
+import rootwright.algebra.modular.WordModulus;
 import rootwright.algebra.polynomial.Polynomial;
 
 /**
@@ -25,7 +28,54 @@ final class ModularPowerSum {
         over[k] = under[k].multiply(BigInteger.valueOf((long) degree - k)).mod(modulus);
       }
     }
-    return wide(over, under, exponent, modulus);
+    if (modulus.bitLength() <= SmallModulus.BITS) {
+      return modulus.equals(BigInteger.ONE)
+          ? BigInteger.ZERO
+          : word(over, under, exponent, SmallModulus.of(modulus.longValueExact()));
+    }
+    return modulus.bitLength() <= OddModulus.BITS && modulus.testBit(0)
+        ? word(over, under, exponent, OddModulus.of(modulus.longValueExact()))
+        : wide(over, under, exponent, modulus);
+  }
+
+  private static BigInteger word(
+      BigInteger[] over, BigInteger[] under, BigInteger exponent, WordModulus modulus) {
+    int degree = over.length;
+    long[] n = new long[degree];
+    long[] d = new long[degree + 1];
+    long[] mirrored = new long[degree + 1];
+    for (int k = 0; k <= degree; k++) {
+      d[k] = modulus.represent(under[k]);
+      if (k < degree) {
+        n[k] = modulus.represent(over[k]);
+      }
+    }
+    long[] nextN = new long[degree];
+    long[] nextD = new long[degree + 1];
+    for (int bit = 0; bit < exponent.bitLength(); bit++) {
+      for (int k = 0; k <= degree; k++) {
+        mirrored[k] = k % 2 == 0 ? d[k] : modulus.negate(d[k]);
+      }
+      half(n, mirrored, exponent.testBit(bit) ? 1 : 0, nextN, modulus);
+      half(d, mirrored, 0, nextD, modulus);
+      long[] spareN = n;
+      long[] spareD = d;
+      n = nextN;
+      d = nextD;
+      nextN = spareN;
+      nextD = spareD;
+    }
+    return BigInteger.valueOf(modulus.residue(n[0]));
+  }
+
+  /** The coefficients of a·b at the exponents 2k + parity. */
+  private static void half(long[] a, long[] b, int parity, long[] result, WordModulus modulus) {
+    for (int k = 0; k < result.length; k++) {
+      int place = 2 * k + parity;
+      int from = Math.max(0, place - b.length + 1);
+      int stop = Math.min(a.length - 1, place);
+      result[k] = stop < from ? 0 : modulus.convolution(a, from, b, place - from, stop - from + 1);
+    }
   }
 
   private static BigInteger wide(

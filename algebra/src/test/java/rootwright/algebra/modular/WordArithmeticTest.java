@@ -7,7 +7,7 @@ import java.math.BigInteger;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
-class OddModulusTest {
+class WordArithmeticTest {
 
   private static final long SEED = Long.getLong("rootwright.seed", 20240613L);
 
@@ -57,6 +57,31 @@ class OddModulusTest {
     for (int length = 0; length <= 500; length++) {
       assertThat(modulus.convolution(largest, 0, largest, 499, length))
           .isEqualTo(modulus.times(each, modulus.represent(length)));
+    }
+  }
+
+  @Test
+  void smallModuliReduceSumsOfProducts() {
+    SplittableRandom random = new SplittableRandom(SEED);
+    for (int round = 0; round < 20_000; round++) {
+      long m = Math.max(2, random.nextLong(1L << random.nextInt(2, 32)));
+      SmallModulus modulus = SmallModulus.of(m);
+      int length = random.nextInt(0, 30);
+      long[] a = new long[length];
+      long[] b = new long[length];
+      BigInteger sum = BigInteger.ZERO;
+      for (int k = 0; k < length; k++) {
+        a[k] = random.nextBoolean() ? m - 1 : random.nextLong(m);
+        b[k] = random.nextBoolean() ? m - 1 : random.nextLong(m);
+      }
+      for (int k = 0; k < length; k++) {
+        sum = sum.add(BigInteger.valueOf(a[k]).multiply(BigInteger.valueOf(b[length - 1 - k])));
+      }
+      assertThat(modulus.convolution(a, 0, b, length - 1, length))
+          .as("seed %d, modulo %d, %d terms", SEED, m, length)
+          .isEqualTo(sum.mod(BigInteger.valueOf(m)).longValue());
+      assertThat(modulus.represent(sum.negate()))
+          .isEqualTo(sum.negate().mod(BigInteger.valueOf(m)).longValue());
     }
   }
 
