@@ -85,7 +85,8 @@ public record LocalRoots(LocalRing ring, List<BigInteger[]> roots) {
           }
         }
         Place place = new Place(polynomials, parts, extension);
-        if (extension == 1) {
+        // One prime in n! may split completely: the longer the search, the more is accepted.
+        if (extension <= 1 + places.size() / 4) {
           return place;
         }
         places.add(place);

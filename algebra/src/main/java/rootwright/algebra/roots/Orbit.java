@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.RationalFunction;
@@ -21,11 +22,13 @@ public final class Orbit {
   private final RationalFunction function;
   private final int names;
   private final List<RationalFunction> images;
+  private final Optional<FormalTraces> traces;
 
   private Orbit(RationalFunction function, int names) {
     this.function = function;
     this.names = names;
     images = list();
+    traces = FormalTraces.of(function, names, images.size());
   }
 
   /**
@@ -85,6 +88,11 @@ public final class Orbit {
     return isListed()
         ? BigInteger.valueOf(images.size())
         : factorial(names).divide(new Stabilizer(function, names).order());
+  }
+
+  /** The traces written in power sums, for small orbits. */
+  Optional<FormalTraces> traces() {
+    return traces;
   }
 
   /** The image under the renaming of name k to {@code to[k]}, in lowest terms. */

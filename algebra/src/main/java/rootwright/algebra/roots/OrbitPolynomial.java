@@ -59,7 +59,12 @@ public sealed interface OrbitPolynomial {
     return of(polynomial, Orbit.of(expression, polynomial.degree()));
   }
 
-  /** The orbit polynomial of an orbit that is already known. */
+  /**
+   * The orbit polynomial of an orbit that is already known: quicker when many polynomials are asked
+   * about one expression.
+   *
+   * @throws IllegalArgumentException if the orbit is not one of as many names as P has roots
+   */
   static OrbitPolynomial of(Polynomial polynomial, Orbit orbit) {
     if (orbit.names() != polynomial.degree()) {
       throw new IllegalArgumentException(
@@ -67,6 +72,10 @@ public sealed interface OrbitPolynomial {
     }
     if (!orbit.isListed()) {
       return new TooLarge(orbit.size());
+    }
+    Optional<FormalTraces> traces = orbit.traces();
+    if (traces.isPresent()) {
+      return new Exact(traces.get().polynomial(polynomial));
     }
     return new LocalOrbit(polynomial, orbit)
         .polynomial()

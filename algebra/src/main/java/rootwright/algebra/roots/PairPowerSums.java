@@ -134,9 +134,11 @@ enum PairPowerSums {
 
   /** The coefficients of the scaled polynomial of the pairs modulo the prime, constant first. */
   long[] coefficients(Polynomial primitive, int size, OddModulus field) {
-    long[] sums = sums(primitive, reach * size, field);
+    long[] sums = ModularPowerSums.upTo(reach * size, primitive, field);
     long[] reversed =
-        this == RATIOS ? sums(primitive.reversed(), reach * size, field) : new long[0];
+        this == RATIOS
+            ? ModularPowerSums.upTo(reach * size, primitive.reversed(), field)
+            : new long[0];
     long[] pairs = powerSums(sums, reversed, size, field);
     // Newton: k·c_k = −Σ p_i c_(k−i), where c_k belongs to T^(N−k).
     long[] descending = new long[size + 1];
@@ -150,26 +152,6 @@ enum PairPowerSums {
       ascending[size - k] = descending[k];
     }
     return ascending;
-  }
-
-  private static long[] sums(Polynomial primitive, int last, OddModulus field) {
-    int degree = primitive.degree();
-    long inverse = field.inverse(field.represent(primitive.numerator(degree)));
-    long[] negated = new long[degree + 1];
-    for (int i = 1; i <= degree; i++) {
-      negated[i] =
-          field.negate(field.times(inverse, field.represent(primitive.numerator(degree - i))));
-    }
-    long[] sums = new long[last + 1];
-    sums[0] = field.represent(degree);
-    for (int k = 1; k <= last; k++) {
-      int known = Math.min(k - 1, degree);
-      sums[k] = field.convolution(negated, 1, sums, k - 1, known);
-      if (k <= degree) {
-        sums[k] = field.plus(sums[k], field.times(field.represent(k), negated[k]));
-      }
-    }
-    return sums;
   }
 
   private static long[] binomialSums(long[] sums, int last, OddModulus field) {

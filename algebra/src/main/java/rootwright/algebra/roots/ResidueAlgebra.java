@@ -117,12 +117,15 @@ public final class ResidueAlgebra {
     return sum;
   }
 
-  /** Σ A(r)/B(r) over the roots. */
+  /**
+   * Σ A(r)/B(r) over the roots. Worked modulo as many 61-bit primes as a bound on the answer asks
+   * for: O(n²) word operations a prime.
+   */
   public RootValue trace(Polynomial numerator, Polynomial denominator) {
-    Inverse inverse = inverse(denominator);
-    return inverse instanceof Inverse.Inverted inverted
-        ? new RootValue.Exact(trace(times(numerator, inverted.value())))
-        : new RootValue.ZeroDenominator(((Inverse.SharedFactor) inverse).common());
+    return new ModularTrace(modulus.primitive(), reduce(numerator), reduce(denominator))
+        .value()
+        .<RootValue>map(RootValue.Exact::new)
+        .orElseGet(() -> new RootValue.ZeroDenominator(modulus.gcd(denominator)));
   }
 
   /** ∏ f(r) over the roots: the resultant of P and f, divided by lead(P)^deg f. */

@@ -123,6 +123,35 @@ class ResidueAlgebraTest {
   }
 
   @Test
+  void sumsOfQuotientsAgreeWithInverseAndTrace() {
+    SplittableRandom random = Seed.random();
+    for (int round = 0; round < 400; round++) {
+      ResidueAlgebra algebra = ResidueAlgebra.of(Seed.polynomial(random, random.nextInt(1, 13)));
+      Rational scale = Rational.of(random.nextInt(1, 9), random.nextInt(1, 9));
+      Polynomial over = Seed.polynomial(random, random.nextInt(0, 15)).times(scale);
+      Polynomial under = Seed.polynomial(random, random.nextInt(0, 15));
+      RootValue expected =
+          algebra.inverse(under) instanceof Inverse.Inverted inverted
+              ? new RootValue.Exact(algebra.trace(algebra.times(over, inverted.value())))
+              : new RootValue.ZeroDenominator(algebra.modulus().gcd(under));
+      assertThat(algebra.trace(over, under))
+          .as("seed %d: %s over %s at %s", Seed.VALUE, over, under, algebra.modulus())
+          .isEqualTo(expected);
+    }
+  }
+
+  /** The first primes divide the denominator at every root; they must be passed over. */
+  @Test
+  void primesThatDivideTheDenominatorAreLeftOut() {
+    long prime = (1L << 61) - 1;
+    ResidueAlgebra algebra = ResidueAlgebra.of(Polynomial.ofDescending(1, -3, 1));
+    assertThat(algebra.trace(Polynomial.X, Polynomial.ofDescending(prime)))
+        .isEqualTo(new RootValue.Exact(Rational.of(3, prime)));
+    assertThat(algebra.trace(Polynomial.ZERO, Polynomial.ofDescending(prime)))
+        .isEqualTo(new RootValue.Exact(Rational.ZERO));
+  }
+
+  @Test
   void everyElementIsARootOfItsCharacteristicPolynomial() {
     SplittableRandom random = Seed.random();
     for (int round = 0; round < 100; round++) {
