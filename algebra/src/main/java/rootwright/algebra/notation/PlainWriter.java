@@ -1,7 +1,5 @@
 package rootwright.algebra.notation;
 
-import java.util.List;
-
 /**
  * Writes a formula in ASCII: {@code x^3 - 17*x + 25}, {@code (3 + sqrt(229))/2}, {@code alpha},
  * {@code sum(r^2*s)}. Every multiplication has its sign and blanks stand round a plus or minus
@@ -38,8 +36,8 @@ public final class PlainWriter extends LineWriter {
   }
 
   @Override
-  String joined(List<Formula> factors, List<String> written) {
-    return String.join("*", written);
+  public String product(Formula.Product product) {
+    return String.join("*", factors(product));
   }
 
   @Override
@@ -48,10 +46,10 @@ public final class PlainWriter extends LineWriter {
     String greek = GreekLetters.nameOf(bare);
     String letter =
         greek.isEmpty() ? name.letter() : greek + name.letter().substring(bare.length());
-    return name.index().isEmpty() ? letter : letter + "_" + bracketed(name.index());
+    return name.index().isEmpty() ? letter : letter + "_" + below(name.index());
   }
 
-  private static String bracketed(String index) {
+  private static String below(String index) {
     boolean simple =
         index.length() == 1 || index.chars().allMatch(digit -> digit >= '0' && digit <= '9');
     return simple ? index : "(" + index + ")";

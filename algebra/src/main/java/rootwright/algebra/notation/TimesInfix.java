@@ -30,11 +30,14 @@ final class TimesInfix implements Infix {
 
   private static void append(Piece piece, List<Piece> pieces, List<Formula> factors) {
     pieces.add(piece);
-    if (piece.shape() == Piece.Shape.JUXTAPOSED
-        && piece.formula() instanceof Formula.Product product) {
-      factors.addAll(product.factors());
-    } else {
+    if (piece.shape() != Piece.Shape.JUXTAPOSED) {
       factors.add(piece.formula());
+    } else if (piece.formula() instanceof Formula.Negative negative) {
+      List<Formula> own = negative.of().parts();
+      factors.add(NormalForm.negativeOf(own.get(0)));
+      factors.addAll(own.subList(1, own.size()));
+    } else {
+      factors.addAll(piece.formula().parts());
     }
   }
 }

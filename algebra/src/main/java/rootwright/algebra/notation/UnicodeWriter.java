@@ -44,13 +44,14 @@ public final class UnicodeWriter extends LineWriter {
   }
 
   @Override
-  String joined(List<Formula> factors, List<String> written) {
+  public String product(Formula.Product product) {
+    List<Formula> factors = product.factors();
+    List<String> written = factors(product);
     StringBuilder text = new StringBuilder(written.get(0));
     for (int k = 1; k < written.size(); k++) {
       boolean apart =
           needsSignAfter(factors.get(k - 1), written.get(k - 1))
               || needsSignBefore(written.get(k))
-              || isNegativeNumber(factors.get(k))
               || makesWord(text, written.get(k))
               || (FunctionLetters.contains(written.get(k - 1)) && written.get(k).startsWith("("));
       text.append(apart ? "·" : "").append(written.get(k));
@@ -64,15 +65,10 @@ public final class UnicodeWriter extends LineWriter {
     boolean raisedPlainly = factor instanceof Formula.Power && written.indexOf('^') >= 0;
     boolean stroke = factor instanceof Formula.Numeral && written.indexOf('/') >= 0;
     return factor instanceof Formula.Radical
-        || isNegativeNumber(factor)
         || isAggregate(factor)
         || letters
         || raisedPlainly
         || stroke;
-  }
-
-  private static boolean isNegativeNumber(Formula factor) {
-    return factor instanceof Formula.Numeral number && number.value().signum() < 0;
   }
 
   private static boolean needsSignBefore(String written) {

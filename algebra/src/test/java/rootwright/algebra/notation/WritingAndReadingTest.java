@@ -21,6 +21,11 @@ class WritingAndReadingTest {
   }
 
   @Test
+  void latexReadsBackAsTheSameFormula() throws UnreadableException {
+    readsBack(LatexWriter::write, 3, 44);
+  }
+
+  @Test
   void theNormalFormOfANormalFormIsItself() {
     RandomFormulas formulas = new RandomFormulas(RandomFormulas.seed(43));
     for (int sample = 0; sample < SAMPLES; sample++) {
