@@ -1,6 +1,5 @@
 package rootwright.working.answer;
 
-import java.util.ArrayList;
 import java.util.List;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
@@ -11,18 +10,18 @@ public final class AnswerFormula {
 
   private AnswerFormula() {}
 
-  /** The formula; several values are joined by "or". */
+  /** The formula; several values are listed. */
   public static Formula of(Answer answer) {
     if (answer instanceof Answer.Exact exact) {
       return exact.value().toFormula();
     } else if (answer instanceof Answer.Values values) {
       return values.values().isEmpty()
           ? Formula.equation(PolynomialFormula.of(values.orbit(), "T"), Formula.number(0))
-          : alternatives(values.values());
+          : listed(values.values());
     } else if (answer instanceof Answer.Solutions solutions) {
       return solutions.values().isEmpty()
           ? new Formula.Words("no such value")
-          : alternatives(solutions.values());
+          : listed(solutions.values());
     } else if (answer instanceof Answer.PolynomialIn in) {
       return PolynomialFormula.of(in.polynomial(), in.letter());
     } else if (answer instanceof Answer.FunctionOf function) {
@@ -39,17 +38,21 @@ public final class AnswerFormula {
     return new Formula.Words(((Answer.None) answer).why());
   }
 
-  private static Formula alternatives(List<ExactValue> values) {
-    if (values.size() == 1) {
-      return values.get(0).toFormula();
+  /**
+   * The single formulas an answer is made of, to be joined by "or": one, or each possible value.
+   */
+  public static List<Formula> alternatives(Answer answer) {
+    if (answer instanceof Answer.Values values && !values.values().isEmpty()) {
+      return values.values().stream().map(ExactValue::toFormula).toList();
+    } else if (answer instanceof Answer.Solutions solutions && !solutions.values().isEmpty()) {
+      return solutions.values().stream().map(ExactValue::toFormula).toList();
     }
-    List<Formula> items = new ArrayList<>();
-    for (ExactValue value : values) {
-      if (!items.isEmpty()) {
-        items.add(new Formula.Words("or"));
-      }
-      items.add(value.toFormula());
-    }
-    return new Formula.Listing(items);
+    return List.of(of(answer));
+  }
+
+  private static Formula listed(List<ExactValue> values) {
+    return values.size() == 1
+        ? values.get(0).toFormula()
+        : new Formula.Listing(values.stream().map(ExactValue::toFormula).toList());
   }
 }
