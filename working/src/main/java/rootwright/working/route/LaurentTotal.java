@@ -2,6 +2,7 @@ package rootwright.working.route;
 
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableSet;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import rootwright.algebra.notation.Formula;
@@ -52,27 +53,36 @@ final class LaurentTotal {
    * @param ask what the sum is called
    */
   Rational write(Lines lines, Laurent f, Formula ask) {
+    boolean bare =
+        f.terms().size() == 1
+            && f.terms().firstKey() < 0
+            && f.terms().firstEntry().getValue().isOne();
+    write(lines, f.terms().navigableKeySet(), bare ? Map.of(f.terms().firstKey(), ask) : Map.of());
+    if (!bare) {
+      total(lines, f, ask);
+    }
+    return value(f);
+  }
+
+  /**
+   * Writes the lines for the sums of these powers; none for the power 0.
+   *
+   * @param called other names for some sums of negative powers
+   */
+  void write(Lines lines, NavigableSet<Integer> exponents, Map<Integer, Formula> called) {
     int n = polynomial.degree();
     SortedSet<Integer> further = new TreeSet<>();
-    for (int k : f.terms().headMap(0).keySet()) {
+    for (int k : exponents.headSet(0)) {
       further.add(n);
       further.add(n - 1);
       if (k == LOWEST && n > 2) {
         further.add(n - 2);
       }
     }
-    sums.write(lines, f.terms().tailMap(1).keySet(), Map.of(), further);
-    boolean bare =
-        f.terms().size() == 1
-            && f.terms().firstKey() < 0
-            && f.terms().firstEntry().getValue().isOne();
-    for (int k : f.terms().headMap(0, false).descendingKeySet()) {
-      reciprocals(lines, k, bare ? ask : name(k));
+    sums.write(lines, exponents.tailSet(1), Map.of(), further);
+    for (int k : exponents.headSet(0, false).descendingSet()) {
+      reciprocals(lines, k, called.getOrDefault(k, name(k)));
     }
-    if (!bare) {
-      total(lines, f, ask);
-    }
-    return value(f);
   }
 
   private void reciprocals(Lines lines, int k, Formula called) {
@@ -135,8 +145,11 @@ final class LaurentTotal {
         Formula.number(value(f)));
   }
 
-  /** S_k, and Σ 1/r, Σ 1/r² for negative k. */
-  private Formula name(int k) {
+  /** S_k, and Σ 1/r, Σ 1/r² for negative k; the number of roots for 0. */
+  Formula name(int k) {
+    if (k == 0) {
+      return Formula.number(polynomial.degree());
+    }
     return k > 0
         ? sums.name(k)
         : new Formula.Aggregate(
@@ -144,7 +157,8 @@ final class LaurentTotal {
             Formula.number(1).over(Combination.power(Formula.name(root), -k)));
   }
 
-  private Rational sum(int k) {
+  /** The sum of the k-th powers. */
+  Rational sum(int k) {
     return PowerSums.of(polynomial).value(k);
   }
 

@@ -1,5 +1,6 @@
 package rootwright.working.route;
 
+import java.math.BigInteger;
 import java.util.List;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
@@ -19,6 +20,9 @@ final class ReducePowers implements Route {
 
   /** Highest power that is reduced, by repeated squaring. */
   private static final int HIGHEST_POWER = 4_000;
+
+  /** Most digits of a number that a person writes. */
+  private static final int LONGEST_NUMBER = 24;
 
   @Override
   public String name() {
@@ -55,9 +59,21 @@ final class ReducePowers implements Route {
     } else if (power > HIGHEST_POWER) {
       return new Attempt.Declined("the power %d makes the numbers too long".formatted(power));
     }
+    if (isTooLong(f.numerator().remainder(asked.problem().polynomial()))) {
+      return new Attempt.Declined(
+          "reducing the power %d takes numbers of more than %d digits"
+              .formatted(power, LONGEST_NUMBER));
+    }
     return asked.sumOverRoots().isPresent()
         ? total(asked, root, f.numerator())
         : single(asked, root, f.numerator());
+  }
+
+  private static boolean isTooLong(Polynomial remainder) {
+    BigInteger bound = BigInteger.TEN.pow(LONGEST_NUMBER);
+    return remainder.ascending().stream()
+        .anyMatch(
+            c -> c.numerator().abs().compareTo(bound) > 0 || c.denominator().compareTo(bound) > 0);
   }
 
   private static Attempt single(Asked asked, String root, Polynomial f) {
@@ -99,7 +115,8 @@ final class ReducePowers implements Route {
                     && product.factors().stream().anyMatch(Formula.Sum.class::isInstance)));
   }
 
-  private static String rootIn(Asked asked) {
+  /** The name of the root in an ask that is in one root. */
+  static String rootIn(Asked asked) {
     return asked.problem().roots().stream()
         .filter(
             root ->

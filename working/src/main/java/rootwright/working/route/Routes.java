@@ -13,6 +13,8 @@ public final class Routes {
           new NewtonSums(),
           new ReducePowers(),
           new Recurrence(),
+          new MultiplySums(),
+          new ReciprocalOfRoot(),
           new EvaluateAtPoint(),
           new LogDerivative(),
           new TransformRoots(),

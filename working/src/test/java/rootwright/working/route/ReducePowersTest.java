@@ -84,4 +84,9 @@ class ReducePowersTest {
   void lowPowersNeedNoReduction() {
     assertThat(Exercise.of("1 -2 3 -5", "sum r^2").refusalOf(route)).contains("reaches the degree");
   }
+
+  @Test
+  void numbersThatNobodyWritesAreNotWritten() {
+    assertThat(Exercise.of("1 0 -1 -1", "sum r^1000").refusalOf(route)).contains("24 digits");
+  }
 }
