@@ -14,8 +14,10 @@ import rootwright.algebra.polynomial.Polynomial;
  * A polynomial written as a number times powers of irreducible polynomials over the rational
  * numbers.
  *
- * <p>Repeated factors and rational roots are split off by our own means; what is left, of degree 4
- * or more, is handed to the Rings library, and nothing outside this class knows that library.
+ * <p>Repeated factors, rational roots and cyclotomic factors are split off by our own means; what
+ * is left, of degree 4 or more, is handed to the Rings library, and nothing outside this class
+ * knows that library. Beyond degree 30 or so a polynomial that splits into many factors modulo
+ * every prime can take long.
  *
  * @param content the rational number in front; it carries the sign
  * @param factors by degree, then by coefficients from the highest power down; empty for a constant
@@ -72,6 +74,10 @@ public record Factorisation(Rational content, List<IrreducibleFactor> factors) {
       Polynomial linear = Polynomial.ofAscending(List.of(root.negate(), Rational.ONE)).primitive();
       parts.add(linear);
       rest = rest.divide(linear).quotient().primitive();
+    }
+    for (Polynomial cyclotomic : CyclotomicFactors.of(rest)) {
+      parts.add(cyclotomic);
+      rest = rest.divide(cyclotomic).quotient().primitive();
     }
     if (rest.degree() > 3) {
       parts.addAll(splitByLibrary(rest));

@@ -72,6 +72,11 @@ public final class ExactValues {
       if (real() != other.real()) {
         return real() ? -1 : 1;
       }
+      if (value instanceof RootOf a
+          && other.value instanceof RootOf b
+          && a.polynomial().equals(b.polynomial())) {
+        return Integer.compare(a.index(), b.index());
+      }
       return disc.real().overlaps(other.disc.real())
           ? order().compare(value, other.value)
           : disc.realCentre().compareTo(other.disc.realCentre());
@@ -110,6 +115,11 @@ public final class ExactValues {
     }
     if (one instanceof RationalValue a && other instanceof RationalValue b) {
       return a.number().compareTo(b.number());
+    }
+    if (one instanceof RootOf a
+        && other instanceof RootOf b
+        && a.polynomial().equals(b.polynomial())) {
+      return Integer.compare(a.index(), b.index());
     }
     // The numbers differ, so small enough intervals come apart.
     for (int digits = FIRST_DIGITS; ; digits *= 2) {

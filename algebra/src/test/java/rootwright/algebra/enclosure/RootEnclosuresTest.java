@@ -57,6 +57,9 @@ class RootEnclosuresTest {
           1 0 -28 56      | 5  | -6.0978 2.7138 3.3840
           # Dickson ch IV misc ex 5, p 54
           1 0 -144 665    | 4  | -13.86 6.856 7.000
+          # Dickson sec 74 ex 18 and ex 20, p 90: interest of 5.46 and 9.70 per cent
+          27 -10 -10 -10  | 5  | 1.0546
+          25 -10 -10 -10  | 5  | 1.0970
           # Fibonacci, Flos, 1225 (from memory)
           1 2 10 -20      | 11 | 1.3688081078
           # Newton's example, printed by Wallis 1685 (from memory)

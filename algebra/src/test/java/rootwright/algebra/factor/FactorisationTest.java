@@ -45,7 +45,7 @@ class FactorisationTest {
   };
 
   @ParameterizedTest
-  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 8, 9, 10, 12, 14, 15, 16, 18, 20})
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17, 18, 19, 20})
   void theFactorsOfXToTheNMinusOneAreTheCyclotomicPolynomialsOfItsDivisors(int n) {
     List<Polynomial> expected = new ArrayList<>();
     for (int d = 1; d <= n; d++) {
@@ -60,6 +60,30 @@ class FactorisationTest {
         .containsExactlyInAnyOrderElementsOf(expected);
     assertThat(found.factors()).allMatch(factor -> factor.multiplicity() == 1);
     assertThat(found.content()).isEqualTo(Rational.ONE);
+  }
+
+  @Test
+  void cyclotomicPolynomialsAgreeWithTheTable() {
+    for (int m = 1; m <= 20; m++) {
+      assertThat(CyclotomicFactors.cyclotomic(m)).isEqualTo(polynomial(CYCLOTOMIC[m - 1]));
+    }
+    // Φ_105 is the first with a coefficient other than −1, 0, 1 (Migotti 1883, from memory).
+    Polynomial first = CyclotomicFactors.cyclotomic(105);
+    assertThat(first.degree()).isEqualTo(48);
+    assertThat(first.coefficient(7)).isEqualTo(Rational.of(-2));
+  }
+
+  /**
+   * Lehmer's polynomial (1933) is irreducible and not cyclotomic, though all but two of its roots
+   * lie on the unit circle.
+   */
+  @Test
+  void cyclotomicFactorsAreTakenOutOfOthers() {
+    Polynomial lehmer = Polynomial.ofDescending(1, 1, 0, -1, -1, -1, -1, -1, 0, 1, 1);
+    Polynomial product = lehmer.times(polynomial(CYCLOTOMIC[14])).times(polynomial(CYCLOTOMIC[6]));
+    assertThat(Factorisation.of(product).factors())
+        .extracting(IrreducibleFactor::polynomial)
+        .containsExactlyInAnyOrder(lehmer, polynomial(CYCLOTOMIC[14]), polynomial(CYCLOTOMIC[6]));
   }
 
   @ParameterizedTest
