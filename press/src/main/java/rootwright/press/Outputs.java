@@ -21,6 +21,11 @@ public record Outputs(List<Output> all) {
     all = List.copyOf(all);
   }
 
+  /** Every output, writing formulas as the house does. */
+  public static Outputs usual() {
+    return with(FormulaScripts.USUAL);
+  }
+
   /** Every output, writing formulas in these scripts. */
   public static Outputs with(FormulaScripts scripts) {
     return new Outputs(

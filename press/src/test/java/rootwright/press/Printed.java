@@ -17,7 +17,7 @@ import rootwright.press.document.Document;
 /** Prints papers for the tests, each once only, and reads them back. */
 public final class Printed {
 
-  public static final Outputs OUTPUTS = Outputs.with(SketchScripts.SCRIPTS);
+  public static final Outputs OUTPUTS = Outputs.usual();
 
   private static final Map<Map.Entry<String, Document>, byte[]> BYTES = new ConcurrentHashMap<>();
 

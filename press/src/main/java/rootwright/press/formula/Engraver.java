@@ -31,7 +31,7 @@ public final class Engraver {
     synchronized (ONE_AT_A_TIME) {
       try {
         TeXIcon icon =
-            new TeXFormula(latex).new TeXIconBuilder()
+            new TeXFormula(closed(latex)).new TeXIconBuilder()
                 .setStyle(constant(style))
                 .setSize((float) size)
                 .build();
@@ -47,6 +47,44 @@ public final class Engraver {
         throw new IllegalArgumentException("cannot be set as a formula: " + latex, unreadable);
       }
     }
+  }
+
+  /**
+   * The library puts room around a fraction as TeX's primitive does, unlike LaTeX, which sets it in
+   * braces: {@code -\frac{1}{2}} would gape. This sets the braces.
+   */
+  private static String closed(String latex) {
+    int fraction = latex.indexOf("\\frac{");
+    if (fraction < 0) {
+      return latex;
+    }
+    int over = fraction + "\\frac".length();
+    int under = group(latex, over);
+    int end = group(latex, under);
+    return latex.substring(0, fraction)
+        + "{\\frac"
+        + closed(latex.substring(over, under))
+        + closed(latex.substring(under, end))
+        + "}"
+        + closed(latex.substring(end));
+  }
+
+  /** The place after the group in braces that begins here, or this place if none does. */
+  private static int group(String latex, int from) {
+    int depth = 0;
+    for (int k = from; k < latex.length(); k++) {
+      char sign = latex.charAt(k);
+      if (sign == '\\') {
+        k++;
+      } else if (sign == '{') {
+        depth++;
+      } else if (sign == '}' && --depth == 0) {
+        return k + 1;
+      } else if (depth == 0) {
+        return from;
+      }
+    }
+    return from;
   }
 
   private static int constant(Style style) {

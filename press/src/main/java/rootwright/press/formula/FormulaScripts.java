@@ -2,6 +2,11 @@ package rootwright.press.formula;
 
 import java.util.function.Function;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.LatexWriter;
+import rootwright.algebra.notation.MathmlWriter;
+import rootwright.algebra.notation.PlainWriter;
+import rootwright.algebra.notation.SpokenWriter;
+import rootwright.algebra.notation.UnicodeWriter;
 
 /**
  * The ways in which a formula is written out.
@@ -17,4 +22,14 @@ public record FormulaScripts(
     Function<Formula, String> mathml,
     Function<Formula, String> unicode,
     Function<Formula, String> linear,
-    Function<Formula, String> spoken) {}
+    Function<Formula, String> spoken) {
+
+  /** The scripts of the house. */
+  public static final FormulaScripts USUAL =
+      new FormulaScripts(
+          formula -> Fences.snug(LatexWriter.write(formula)),
+          MathmlWriter::write,
+          UnicodeWriter::write,
+          PlainWriter::write,
+          SpokenWriter::write);
+}

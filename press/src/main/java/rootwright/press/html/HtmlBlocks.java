@@ -56,8 +56,7 @@ final class HtmlBlocks implements Block.Cases<Markup>, Response.Cases<Markup> {
     into.open("section", "class", "item");
     into.leaf("span", item.number() + ".", "class", "number");
     into.open("div");
-    item.points().ifPresent(this::worth);
-    all(item.statement());
+    statement(item);
     if (item.scoring().isEmpty() || item.response() instanceof Response.Choices) {
       item.response().choose(this);
     }
@@ -70,8 +69,17 @@ final class HtmlBlocks implements Block.Cases<Markup>, Response.Cases<Markup> {
     return into.close().close();
   }
 
-  private void worth(int points) {
-    into.leaf("p", "(" + language.points(points) + ")");
+  /** The points stand on the first line, before the first paragraph. */
+  private void statement(Block.Item item) {
+    List<Block> statement = item.statement();
+    boolean text = !statement.isEmpty() && statement.get(0) instanceof Block.Paragraph;
+    into.open("p");
+    item.points().ifPresent(points -> into.text("(" + language.points(points) + ") "));
+    if (text && statement.get(0) instanceof Block.Paragraph first) {
+      pieces.all(first.pieces());
+    }
+    into.close();
+    all(text ? statement.subList(1, statement.size()) : statement);
   }
 
   @Override

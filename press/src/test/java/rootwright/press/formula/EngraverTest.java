@@ -48,6 +48,24 @@ class EngraverTest {
         .isGreaterThan(draw("\\frac{1}{2}").height() * 1.3);
   }
 
+  /** As LaTeX sets it: no more than the width of both. */
+  @Test
+  void aFractionStandsCloseToItsSign() {
+    assertThat(draw("-\\frac{19}{11}").width())
+        .isEqualTo(draw("-").width() + draw("\\frac{19}{11}").width(), within(0.001));
+    assertThat(draw("-\\frac{1}{\\frac{2}{3}}").width())
+        .isEqualTo(draw("-").width() + draw("\\frac{1}{\\frac{2}{3}}").width(), within(0.001));
+  }
+
+  @Test
+  void bracketsThatNeedNotGrowArePlain() {
+    assertThat(Fences.snug("P\\left(x\\right) + \\left(r + \\left(s\\right)\\right)"))
+        .isEqualTo("P(x) + (r + (s))");
+    assertThat(Fences.snug("\\left(\\frac{1}{P\\left(3\\right)}\\right)^{2}"))
+        .isEqualTo("\\left(\\frac{1}{P(3)}\\right)^{2}");
+    assertThat(Fences.snug("\\left|\\left(x\\right)\\right|")).isEqualTo("\\left|(x)\\right|");
+  }
+
   @Test
   void theSameFormulaGivesTheSamePath() {
     String formula = "\\sqrt[3]{\\frac{r^{2}+1}{s-t}}=\\left(\\frac{1}{2}\\right)^{3}";
