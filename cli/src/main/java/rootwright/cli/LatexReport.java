@@ -1,0 +1,56 @@
+package rootwright.cli;
+
+import rootwright.algebra.notation.LatexWriter;
+import rootwright.working.answer.AnswerFormula;
+import rootwright.working.route.Working;
+import rootwright.working.solve.Solution;
+import rootwright.working.step.Step;
+
+/** A solution as LaTeX source for a plain {@code article} with {@code amsmath}. */
+final class LatexReport {
+
+  private LatexReport() {}
+
+  static String of(Solution solution) {
+    StringBuilder source = new StringBuilder();
+    source
+        .append("% ")
+        .append(solution.kind())
+        .append('\n')
+        .append("Given $")
+        .append(LatexWriter.write(solution.given().polynomial()))
+        .append("$ with the roots $")
+        .append(String.join(", ", solution.given().roots()))
+        .append("$, find\n\\[")
+        .append(LatexWriter.write(solution.given().find()))
+        .append(".\\]\n")
+        .append("Answer: $")
+        .append(LatexWriter.write(AnswerFormula.of(solution.answer())))
+        .append("$.\n");
+    for (Working working : solution.routes()) {
+      source.append("\n\\paragraph{").append(escaped(working.title())).append(".}\n");
+      source.append("\\begin{align*}\n");
+      for (Step step : working.steps()) {
+        source
+            .append("  & ")
+            .append(LatexWriter.write(step.shown()))
+            .append(" && \\text{")
+            .append(escaped(step.reason()))
+            .append("} \\\\\n");
+      }
+      source.append("\\end{align*}\n");
+    }
+    return source.toString().stripTrailing();
+  }
+
+  /** The characters that LaTeX reads as commands, and the signs a plain font lacks. */
+  private static String escaped(String text) {
+    return text.replace("\\", "\\textbackslash{}")
+        .replace("&", "\\&")
+        .replace("%", "\\%")
+        .replace("#", "\\#")
+        .replace("_", "\\_")
+        .replace("{", "\\{")
+        .replace("}", "\\}");
+  }
+}

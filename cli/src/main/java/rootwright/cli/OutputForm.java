@@ -1,0 +1,11 @@
+package rootwright.cli;
+
+/** In which form a command prints what it found. */
+enum OutputForm {
+  /** For a person at a terminal. */
+  TERMINAL,
+  /** For a script, by the published contract. */
+  JSON,
+  /** As LaTeX source. */
+  LATEX
+}

@@ -1,0 +1,99 @@
+package rootwright.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import rootwright.desk.Desk;
+import rootwright.working.problem.Statement;
+import rootwright.working.route.ClassProfile;
+
+/** {@code ./rootwright work}: one problem, or a file of them. */
+@Command(
+    name = "work",
+    description =
+        "Work a problem: the exact answer, the routes a student can follow, the wrong turnings,"
+            + " and what two independent checks say. Without a problem, on a terminal, asks for it.")
+final class WorkCommand implements Callable<Integer> {
+
+  private final Console console;
+  private final Desk desk;
+
+  @Option(
+      names = "--polynomial",
+      paramLabel = "TEXT",
+      description = "The polynomial or equation: 3x^3 - 5x + 7, LaTeX, or 3 0 -5 7.")
+  @Nullable String polynomial;
+
+  @Option(
+      names = "--find",
+      paramLabel = "TEXT",
+      description = "What is wanted: Σ 1/(r-2), r^2 s + s^2 t + t^2 r, S_20, discriminant, …")
+  @Nullable String find;
+
+  @Option(
+      names = "--roots",
+      split = ",",
+      paramLabel = "NAME",
+      description = "Names of the roots, with commas between them.")
+  List<String> roots = List.of();
+
+  @Option(names = "--unknown", paramLabel = "LETTER", description = "The letter of the polynomial.")
+  @Nullable String unknown;
+
+  @Option(
+      names = "--without",
+      split = ",",
+      paramLabel = "ROUTE",
+      description = "Routes the class does not have yet, by name.")
+  Set<String> without = Set.of();
+
+  @Option(
+      names = "--file",
+      paramLabel = "FILE",
+      description = "A list of problems: polynomial ; ask on each line, # for comments.")
+  @Nullable Path file;
+
+  @Option(names = "--json", description = "One JSON object for each problem.")
+  boolean json;
+
+  @Option(names = "--latex", description = "The solution as LaTeX source.")
+  boolean latex;
+
+  WorkCommand(Console console, Desk desk) {
+    this.console = console;
+    this.desk = desk;
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    OutputForm form = json ? OutputForm.JSON : latex ? OutputForm.LATEX : OutputForm.TERMINAL;
+    WorkPrinter printer = new WorkPrinter(console, desk, new ClassProfile(without), form);
+    if (file != null) {
+      return new ProblemFile(console, printer).work(file).code();
+    }
+    if (polynomial == null || find == null) {
+      if (!console.terminal() || json || latex) {
+        console.err().println("error: a problem needs --polynomial and --find, or --file");
+        return ExitStatus.UNREADABLE.code();
+      }
+      polynomial = polynomial == null ? ask("polynomial: ") : polynomial;
+      find = find == null ? ask("find: ") : find;
+    }
+    return printer
+        .work(new Statement(polynomial, find, roots, Optional.ofNullable(unknown)))
+        .code();
+  }
+
+  private String ask(String prompt) throws IOException {
+    console.out().print(prompt);
+    console.out().flush();
+    String line = console.in().readLine();
+    return line == null ? "" : line;
+  }
+}
