@@ -81,6 +81,11 @@ abstract class BuiltUpWriter extends FormulaWriter {
         && application.arguments().size() == 1;
   }
 
+  /** Whether this is a logarithm whose second argument is its base. */
+  static boolean isLogarithmToBase(Formula.Application application) {
+    return application.function().equals("log") && application.arguments().size() == 2;
+  }
+
   @Override
   public String aggregate(Formula.Aggregate aggregate) {
     Formula body = aggregate.body();

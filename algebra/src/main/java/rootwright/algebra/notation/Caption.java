@@ -1,42 +1,105 @@
 package rootwright.algebra.notation;
 
-/** What stands below and above a Σ or Π. */
-final class Caption {
+import java.util.ArrayList;
+import java.util.List;
 
-  private Caption() {}
+/**
+ * What stands below and above a Σ or Π. Only captions are read that say which roots are meant: one
+ * letter, {@code i=1} to n, {@code i<j}, {@code i≠j}.
+ *
+ * @param order how the indices are related
+ * @param indices the letters that stand for the numbers of roots
+ * @param end the code point after the caption
+ */
+record Caption(Order order, List<String> indices, int end) {
 
-  /** Passes over a caption, if there is one, and says so. */
-  static void skip(Parser parser, Token sign) throws UnreadableException {
-    int end = sign.to();
-    boolean found = false;
-    while (parser.peek().isSign("_") || parser.peek().isSign("^")) {
-      parser.next();
-      end = one(parser, sign);
-      found = true;
-    }
-    if (found) {
-      parser.note(
-          parser.written(sign.from(), end), "over all distinct images under renaming the roots");
-    }
+  /** How the indices of a caption are related. */
+  enum Order {
+    /** There is no caption, or it says nothing more than that the roots are meant. */
+    FREE,
+    /** Each set of indices counts once. */
+    INCREASING,
+    /** Each ordered pair of different indices counts. */
+    DIFFERENT
   }
 
-  private static int one(Parser parser, Token sign) throws UnreadableException {
+  Caption {
+    indices = List.copyOf(indices);
+  }
+
+  /** The caption at the next place, passed over; one that says something else is refused. */
+  static Caption read(Parser parser, Token sign) throws UnreadableException {
+    List<Token> below = new ArrayList<>();
+    List<Token> above = new ArrayList<>();
+    int end = sign.to();
+    while (parser.peek().isSign("_") || parser.peek().isSign("^")) {
+      List<Token> tokens = parser.next().isSign("_") ? below : above;
+      end = collect(parser, sign, tokens);
+    }
+    if (below.isEmpty() && above.isEmpty()) {
+      return new Caption(Order.FREE, List.of(), end);
+    }
+    Caption caption = meaning(parser, sign, spelled(below), spelled(above), end);
+    parser.note(parser.written(sign.from(), end), "over the roots");
+    return caption;
+  }
+
+  private static Caption meaning(Parser parser, Token sign, String below, String above, int end)
+      throws UnreadableException {
+    boolean toTheLast = above.isEmpty() || above.matches("[a-zA-Z]|[0-9]{1,3}");
+    if (toTheLast && below.matches("[a-zA-Z](=1)?")) {
+      return new Caption(
+          Order.FREE, below.length() > 1 ? List.of(below.substring(0, 1)) : List.of(), end);
+    }
+    String bare = below.replaceFirst("^1(<=|<)", "").replaceFirst("(<=|<)([a-zA-Z]|[0-9]+)$", "");
+    for (String chain : new String[] {below, bare}) {
+      boolean bounded = !chain.equals(below);
+      if (above.isEmpty()
+          && chain.matches("[a-zA-Z](<[a-zA-Z]){1,5}")
+          && (bounded || !below.startsWith("1"))) {
+        return new Caption(Order.INCREASING, List.of(chain.split("<")), end);
+      }
+    }
+    if (above.isEmpty() && below.matches("[a-zA-Z]!=[a-zA-Z]")) {
+      return new Caption(Order.DIFFERENT, List.of(below.split("!=")), end);
+    }
+    throw parser.refused(
+        "caption",
+        "What stands at this sign is not understood; a sum or product here runs over the roots."
+            + " Write the terms out, or leave the caption away.",
+        sign,
+        "no caption",
+        "");
+  }
+
+  private static String spelled(List<Token> tokens) {
+    StringBuilder text = new StringBuilder();
+    for (Token token : tokens) {
+      text.append(token.text());
+    }
+    return text.toString();
+  }
+
+  private static int collect(Parser parser, Token sign, List<Token> tokens)
+      throws UnreadableException {
     Token begin = parser.next();
-    if (begin.kind() == Token.Kind.LETTER || begin.isWhole()) {
+    if (begin.kind() != Token.Kind.OPEN) {
+      tokens.add(begin);
       return begin.to();
     }
+    int open = 1;
     Token token = begin;
-    int open = 0;
-    do {
+    while (open > 0) {
+      token = parser.next();
       if (token.kind() == Token.Kind.END) {
         throw parser.refused(
-            "bracket", "What stands at the Σ or Π does not end.", sign, "a bracket", "");
+            "bracket", "What stands at this sign does not end.", sign, "a closing bracket", "");
       }
       open += token.kind() == Token.Kind.OPEN ? 1 : token.kind() == Token.Kind.CLOSE ? -1 : 0;
       if (open > 0) {
-        token = parser.next();
+        tokens.add(token);
       }
-    } while (open > 0);
+    }
     return token.to();
   }
 }

@@ -46,7 +46,7 @@ public final class FormulaReader {
       throw source.refused("empty", "There is nothing to read.", 0, "a formula", "");
     }
     List<Reading> readings = new ArrayList<>();
-    List<Token> tokens = Tokenizer.tokens(source, readings);
+    List<Token> tokens = BracketedModulo.opened(Tokenizer.tokens(source, readings));
     Parser parser = new Parser(source, tokens, readings);
     Piece piece = parser.whole();
     return new PlacedFormula(text, new ReadFormula(piece.formula(), readings), parser.places());

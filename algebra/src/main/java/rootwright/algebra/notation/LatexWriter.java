@@ -155,6 +155,12 @@ public final class LatexWriter extends BuiltUpWriter {
     if (isAbsolute(application)) {
       return "\\left|" + at(Tightness.SUM, application.arguments().get(0)) + "\\right|";
     }
+    if (isLogarithmToBase(application)) {
+      return "\\log_{"
+          + application.arguments().get(1).choose(this)
+          + "}"
+          + bracketed(at(Tightness.MODULO, application.arguments().get(0)));
+    }
     String function = function(application.function());
     return application.arguments().isEmpty()
         ? function

@@ -191,6 +191,14 @@ public final class MathmlWriter extends BuiltUpWriter {
               + at(Tightness.SUM, inner)
               + "<mo fence=\"true\" form=\"postfix\">|</mo>");
     }
+    if (isLogarithmToBase(application)) {
+      return row(
+          "<msub><mi>log</mi>"
+              + application.arguments().get(1).choose(this)
+              + "</msub>"
+              + sign("\u2061")
+              + bracketed(at(Tightness.MODULO, application.arguments().get(0))));
+    }
     String function = application.function();
     boolean letter = FunctionLetters.contains(function.replace("'", ""));
     String name =

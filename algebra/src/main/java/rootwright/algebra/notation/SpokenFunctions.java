@@ -9,7 +9,7 @@ final class SpokenFunctions {
       Map.ofEntries(
           Map.entry("discriminant", "the discriminant"),
           Map.entry("roots", "the roots"),
-          Map.entry("real roots", "the real roots"),
+          Map.entry("real roots", "the number of real roots"),
           Map.entry("reduce", "the reduced form of"),
           Map.entry("resolvent", "the resolvent of"),
           Map.entry("polynomial with roots", "the polynomial with roots"),

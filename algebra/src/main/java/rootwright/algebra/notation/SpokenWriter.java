@@ -185,6 +185,10 @@ public final class SpokenWriter extends FormulaWriter {
   @Override
   public String aggregate(Formula.Aggregate aggregate) {
     boolean sum = aggregate.operation() == Formula.Aggregate.Operation.SUM;
+    if (aggregate.body() instanceof Formula.Application all
+        && all.function().equals("real roots")) {
+      return "the " + (sum ? "sum" : "product") + " of the real roots";
+    }
     boolean oneRoot = FormulaNames.in(aggregate.body()).size() <= 1;
     String over = oneRoot ? " over the roots of " : " of all different terms like ";
     return "the "
@@ -206,6 +210,12 @@ public final class SpokenWriter extends FormulaWriter {
   @Override
   public String application(Formula.Application application) {
     List<Formula> arguments = application.arguments();
+    if (BuiltUpWriter.isLogarithmToBase(application)) {
+      return "the logarithm to base "
+          + at(Tightness.ATOM, arguments.get(1))
+          + " of "
+          + at(Tightness.ATOM, arguments.get(0));
+    }
     String before = SpokenFunctions.before(application.function(), !arguments.isEmpty());
     if (arguments.isEmpty()) {
       return before;

@@ -149,6 +149,10 @@ public final class UnicodeWriter extends LineWriter {
     if (application.function().equals("abs") && application.arguments().size() == 1) {
       return "|" + at(Tightness.SUM, application.arguments().get(0)) + "|";
     }
+    if (BuiltUpWriter.isLogarithmToBase(application)) {
+      String base = below(application.arguments().get(1).choose(this).replace('−', '-'));
+      return "log" + base + "(" + at(Tightness.MODULO, application.arguments().get(0)) + ")";
+    }
     return super.application(application).replace('\'', '′');
   }
 }

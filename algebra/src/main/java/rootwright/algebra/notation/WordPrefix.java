@@ -17,6 +17,9 @@ final class WordPrefix {
 
   /** A word that needs a bracket; {@code log 5} is read as well. */
   static Piece function(Parser parser, Token first, int least) throws UnreadableException {
+    if (first.text().equals("log") && parser.accept("_")) {
+      return logarithm(parser, first);
+    }
     if (parser.peek().kind() == Token.Kind.OPEN) {
       return applied(parser, first.text(), first);
     }
@@ -29,6 +32,18 @@ final class WordPrefix {
             List.of(argument));
     parser.note(parser.written(piece.from(), piece.to()), PlainWriter.write(piece.formula()));
     return piece;
+  }
+
+  /** {@code log_2 7}: the base becomes the second argument. */
+  private static Piece logarithm(Parser parser, Token first) throws UnreadableException {
+    Piece base = parser.parse(Binding.POWER + 1);
+    boolean bracket = parser.peek().kind() == Token.Kind.OPEN;
+    Piece argument = parser.parse(bracket ? Binding.POWER + 1 : Binding.POWER);
+    return parser.over(
+        new Formula.Application("log", List.of(argument.formula(), base.formula())),
+        Piece.Shape.ATOM,
+        first.from(),
+        List.of(argument, base));
   }
 
   /** {@code real roots}: how many there are. */

@@ -95,6 +95,16 @@ class FormulaReaderTest {
           product (1 + r)        ; product(1 + r)
           \\sum_{r} r^2          ; sum(r^2)
           \\prod (1+r)           ; product(1 + r)
+          \\sum_{i=1}^{n} r_i^2  ; sum(r_1^2)
+          \\sum_{i<j} r_i r_j    ; sum(r_1*r_2)
+          \\sum_{1\\le i<j\\le n} (x_i-x_j)^2 ; sum((x_1 - x_2)^2)
+          \\sum_{i\\ne j} r_i^2 r_j ; sum(r_1^2*r_2)
+          \\sum_{i\\ne j} r_i r_j ; 2*sum(r_1*r_2)
+          Σ x_i^2 x_j            ; sum(x_1^2*x_2)
+          log_2 7                ; log(7, 2)
+          \\log_{2}(7)           ; log(7, 2)
+          a ≡ b (mod 7)          ; a === b mod 7
+          r^{1/4}                ; r^(1/4)
           discriminant           ; discriminant
           real roots             ; real roots
           roots                  ; roots

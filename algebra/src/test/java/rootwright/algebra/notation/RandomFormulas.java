@@ -46,8 +46,10 @@ final class RandomFormulas {
                   : Formula.Aggregate.Operation.PRODUCT,
               draw(depth - 1));
       case 14 ->
-          new Formula.Application(
-              FUNCTIONS[random.nextInt(FUNCTIONS.length)], List.of(draw(depth - 1)));
+          random.nextInt(8) == 0
+              ? new Formula.Application("log", List.of(draw(depth - 1), draw(depth - 1)))
+              : new Formula.Application(
+                  FUNCTIONS[random.nextInt(FUNCTIONS.length)], List.of(draw(depth - 1)));
       default -> rare(depth);
     };
   }

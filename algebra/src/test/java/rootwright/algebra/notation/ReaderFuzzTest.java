@@ -33,7 +33,7 @@ class ReaderFuzzTest {
   void randomCharactersAreReadOrRefused() {
     long seed = RandomFormulas.seed(71);
     SplittableRandom random = new SplittableRandom(seed);
-    for (int sample = 0; sample < 5_000; sample++) {
+    for (int sample = 0; sample < 2_500; sample++) {
       StringBuilder text = new StringBuilder();
       int length = random.nextInt(30);
       for (int k = 0; k < length; k++) {
@@ -50,7 +50,7 @@ class ReaderFuzzTest {
   void mutatedFormulasAreReadOrRefused() {
     long seed = RandomFormulas.seed(72);
     SplittableRandom random = new SplittableRandom(seed);
-    for (int sample = 0; sample < 5_000; sample++) {
+    for (int sample = 0; sample < 2_500; sample++) {
       StringBuilder text = new StringBuilder(VALID[random.nextInt(VALID.length)]);
       int changes = 1 + random.nextInt(4);
       for (int k = 0; k < changes && !text.isEmpty(); k++) {

@@ -46,6 +46,10 @@ class RefusalTest {
           reduce          ; unexpected        ; 6  ; -
           root(1, x)      ; number            ; 4  ; -
           |x - 1          ; bracket           ; 6  ; |x - 1|
+          \\sum_{cyc} r^2 s ; caption         ; 0  ; -
+          \\sum_{k=0}^{3} r^k ; caption       ; 0  ; -
+          \\sum_{i=1}^{n} i ; caption         ; 0  ; -
+          Σ_{i<j} r_i/r_j ; caption           ; 0  ; -
           r_              ; unexpected        ; 2  ; -
           """)
   void placeAndMendAreNamed(String text, String code, int at, String mend) {

@@ -42,6 +42,9 @@ class SpokenWriterTest {
           S_5 mod 7            ; S five modulo seven
           x^2 <= 2             ; x squared is at most two
           |r-s|                ; the absolute value of r minus s
+          log_2 7              ; the logarithm to base two of seven
+          real roots           ; the number of real roots
+          sum(real roots)      ; the sum of the real roots
           2 - 3i               ; two minus three i
           """)
   void readsAloud(String text, String spoken) throws UnreadableException {

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 /** Writing and reading back is the identity on formulas in normal form. */
 class WritingAndReadingTest {
 
-  private static final int SAMPLES = 6_000;
+  private static final int SAMPLES = 3_000;
 
   @Test
   void plainTextReadsBackAsTheSameFormula() throws UnreadableException {
