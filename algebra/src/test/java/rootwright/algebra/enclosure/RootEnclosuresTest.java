@@ -195,6 +195,9 @@ class RootEnclosuresTest {
   void rootsOfWilkinsonsPolynomialAreTheWholeNumbers() {
     Polynomial polynomial =
         Polynomial.withRoots(IntStream.rangeClosed(1, 20).mapToObj(Rational::of).toList());
+    assertThat(polynomial.coefficient(19)).isEqualTo(Rational.of(-210));
+    assertThat(polynomial.coefficient(18)).isEqualTo(Rational.of(20615));
+    assertThat(polynomial.coefficient(0)).isEqualTo(Rational.of(2432902008176640000L));
     List<EnclosedRoot> roots = RootEnclosures.of(polynomial, 15);
     assertThat(roots).hasSize(20);
     for (int k = 1; k <= 20; k++) {
