@@ -16,8 +16,8 @@ import rootwright.working.problem.Problem;
 import rootwright.working.step.Idea;
 
 /**
- * A sum over pairs of roots with a root in a denominator, as a product of two sums over single
- * roots less what that product has too much: Σ r/s = Σ r·Σ 1/r − n.
+ * A sum over pairs of roots, one above and one below the stroke, as a product of two sums over
+ * single roots less what that product has too much: Σ r/s = Σ r·Σ 1/r − n.
  */
 final class MultiplySums implements Route {
 
@@ -42,7 +42,7 @@ final class MultiplySums implements Route {
   public Attempt attempt(Asked asked) {
     Optional<Pair> pair = Pair.of(asked.problem());
     if (pair.isEmpty()) {
-      return new Attempt.Declined("it adds up no fraction of powers of two roots over all pairs");
+      return new Attempt.Declined("it adds up no power of a root over a power of another");
     } else if (!pair.get().isWithinReach()) {
       return new Attempt.Declined("the powers of the roots are too high or too low");
     } else if (asked.problem().polynomial().coefficient(0).isZero()) {
@@ -58,13 +58,13 @@ final class MultiplySums implements Route {
             problem.polynomial(), problem.roots(), problem.unknown(), PowerSumLines.letter(asked));
     int a = pair.first();
     int b = pair.second();
-    Rational factor = a == b ? pair.factor().over(Rational.TWO) : pair.factor();
+    Rational factor = pair.factor();
     Lines lines = new Lines(problem.setting());
     lines.add(
         Idea.EXPAND,
         "the product also has every root with itself",
         problem.ask(),
-        pair.written(factor, sums.name(a), sums.name(b), sums.name(a + b)));
+        pair.written(sums.name(a), sums.name(b), sums.name(a + b)));
     NavigableSet<Integer> exponents = new TreeSet<>(List.of(a, b, a + b));
     sums.write(lines, exponents, Map.of());
     Rational product = sums.sum(a).times(sums.sum(b));
@@ -74,7 +74,6 @@ final class MultiplySums implements Route {
         "with these numbers",
         problem.ask(),
         pair.written(
-            factor,
             Formula.number(sums.sum(a)),
             Formula.number(sums.sum(b)),
             Formula.number(sums.sum(a + b))),
@@ -83,7 +82,8 @@ final class MultiplySums implements Route {
   }
 
   /**
-   * What is added up over all pairs: factor·r^first·s^second, one exponent at least being negative.
+   * What is added up over all ordered pairs: factor·r^first·s^second, first positive and second
+   * negative.
    */
   private record Pair(Rational factor, int first, int second) {
 
@@ -103,7 +103,7 @@ final class MultiplySums implements Route {
       int[] exponents = new int[body.unknowns()];
       Arrays.setAll(exponents, k -> over.exponent(k) - under.exponent(k));
       int[] occurring = Arrays.stream(exponents).filter(e -> e != 0).toArray();
-      boolean fraction = occurring.length == 2 && Math.min(occurring[0], occurring[1]) < 0;
+      boolean fraction = occurring.length == 2 && occurring[0] * (long) occurring[1] < 0;
       return fraction
           ? Optional.of(
               new Pair(
@@ -123,7 +123,7 @@ final class MultiplySums implements Route {
     }
 
     /** factor·(one·other − both). */
-    Formula written(Rational factor, Formula one, Formula other, Formula both) {
+    Formula written(Formula one, Formula other, Formula both) {
       Formula product = one.equals(other) ? one.power(2) : Combination.product(List.of(one, other));
       return new Combination().plus(factor, product).plus(factor.negate(), both).formula();
     }
