@@ -12,10 +12,13 @@ import java.net.URI;
 import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.desk.Desk;
 import rootwright.web.endpoint.JobEndpoints;
 import rootwright.web.endpoint.KeptEndpoints;
 import rootwright.web.endpoint.Reply;
 import rootwright.web.endpoint.SentenceEndpoint;
+import rootwright.web.endpoint.SetEndpoint;
+import rootwright.web.endpoint.WorkEndpoint;
 import rootwright.web.guard.OwnPage;
 import rootwright.web.guard.SafeHeaders;
 import rootwright.web.job.Jobs;
@@ -90,8 +93,12 @@ public final class DeskServer implements AutoCloseable {
         (e, ctx) -> Reply.fault(ctx, new Fault(e.getStatus(), "refused", Reply.words(e))));
     config.routes.exception(Exception.class, (e, ctx) -> Reply.fault(ctx, Jobs.unexpected(e)));
     new SentenceEndpoint().addTo(config.routes);
-    new KeptEndpoints(new RecentProblems(settings.folder()), new KeptProfile(settings.folder()))
-        .addTo(config.routes);
+    Desk desk = new Desk();
+    RecentProblems recent = new RecentProblems(settings.folder());
+    KeptProfile profile = new KeptProfile(settings.folder());
+    new KeptEndpoints(desk, recent, profile).addTo(config.routes);
+    new SetEndpoint(desk).addTo(config.routes);
+    new WorkEndpoint(desk, jobs, profile, recent).addTo(config.routes);
     new JobEndpoints(jobs).addTo(config.routes);
   }
 

@@ -6,17 +6,20 @@ import io.javalin.http.Context;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import rootwright.desk.Desk;
 import rootwright.web.keep.KeptProfile;
 import rootwright.web.keep.RecentProblems;
 
 /** What the desk remembers: the last problems, and which routes the class has. */
 public final class KeptEndpoints {
 
+  private final Desk desk;
   private final RecentProblems recent;
   private final KeptProfile profile;
 
-  /** For what is kept. */
-  public KeptEndpoints(RecentProblems recent, KeptProfile profile) {
+  /** For what this desk keeps. */
+  public KeptEndpoints(Desk desk, RecentProblems recent, KeptProfile profile) {
+    this.desk = desk;
     this.recent = recent;
     this.profile = profile;
   }
@@ -29,7 +32,7 @@ public final class KeptEndpoints {
   }
 
   private void tellProfile(Context context) {
-    Reply.value(context, Map.of("without", profile.without()));
+    Reply.value(context, Map.of("without", profile.without(), "routes", desk.routes()));
   }
 
   private void chooseProfile(Context context) {

@@ -17,7 +17,7 @@ public final class Sentences {
               "Let {roots} be the roots of {polynomial}. Find {find}.",
               "{find}",
               Map.of("polynomial", POLYNOMIAL, "find", "expression in the roots"),
-              Map.of("polynomial", "4x^3 - 6x^2 - 5x + 2", "find", "Σ r^2")),
+              Map.of("polynomial", "3x^3 - 7x^2 + 2x - 5", "find", "Σ 1/(r-3)")),
           new Sentence(
               "power-sum",
               "a sum of powers, near or far",

@@ -84,6 +84,29 @@ final class Visit implements AutoCloseable {
     return this;
   }
 
+  /**
+   * Waits until an expression of the page is true. The page's own policy forbids to run text as
+   * code, so the question is put from outside again and again.
+   */
+  Visit until(String expression) {
+    for (int turn = 0; turn < 300; turn++) {
+      if (Boolean.TRUE.equals(page.evaluate("Boolean(" + expression + ")"))) {
+        return this;
+      }
+      page.waitForTimeout(50);
+    }
+    throw new AssertionError(
+        "never came true: " + expression + "; refusal: " + page.textContent("#refusal"));
+  }
+
+  /** Waits until this is the answer. */
+  Visit untilAnswer(String answer) {
+    return until(
+        "document.querySelector('#working:not([aria-busy]) #answer')?.textContent.trim() === '"
+            + answer
+            + "'");
+  }
+
   /** Replaces what stands in a blank, as a person would. */
   Visit type(String blank, String text) {
     Locator input = page.locator("[data-blank=" + blank + "] input");

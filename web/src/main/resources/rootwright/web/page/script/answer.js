@@ -5,7 +5,7 @@ import { make, formula, displayed } from "./element.js";
 export function answerSection(solution, figures) {
   const { answer } = solution;
   const words = answer.kind === "none" || answer.kind === "truth";
-  const value = make("span", { class: words ? "value words" : "value", id: "answer" }, displayed(answer));
+  const value = make("span", { class: words ? "value words" : "value", id: "answer" }, ...shown(answer));
   const remarks = remarksOn(answer);
   return make(
     "section",
@@ -19,6 +19,12 @@ export function answerSection(solution, figures) {
     ),
     make("div", { class: "beside" }, ...figures),
   );
+}
+
+/** The answer as it is written; several values with "or" between them. */
+function shown(answer) {
+  if (!answer.values?.length) return [displayed(answer)];
+  return answer.values.flatMap((value, at) => [at === 0 ? "" : make("span", { class: "or" }, " or "), displayed(value)]).filter((piece) => piece !== "");
 }
 
 function remarksOn(answer) {

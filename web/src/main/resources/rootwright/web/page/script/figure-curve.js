@@ -23,6 +23,7 @@ export function curve({ coefficients, roots }) {
   const bound = (tallest > 0 ? tallest : Math.max(Math.abs(p(from)), Math.abs(p(to))) / 1.6 || 1) * 1.5;
   const sx = (x) => PAD + ((x - from) / (to - from)) * (WIDTH - 2 * PAD);
   const sy = (y) => HEIGHT / 2 - (Math.max(-bound, Math.min(bound, y)) / bound) * (HEIGHT / 2 - 8);
+  const rising = (at) => (p(at + step) >= p(at - step) ? 1 : -1);
   const strokes = [];
   let pen = false;
   for (const x of xs) {
@@ -41,8 +42,8 @@ export function curve({ coefficients, roots }) {
         "g",
         { tabindex: "0", role: "img", "aria-label": `${root.name} near ${short(root.re)}`, "data-root": root.name },
         draw("circle", { class: "point", cx: sx(root.at), cy: sy(0), r: 4 }),
-        draw("text", { class: "label", x: sx(root.at) + 6, y: sy(0) - 8 }, root.name),
-        draw("text", { class: "tick", x: sx(root.at) - 4, y: sy(0) + 18, "text-anchor": "middle" }, short(root.re)),
+        draw("text", { class: "label", x: sx(root.at) - 9 * rising(root.at), y: sy(0) - 9, "text-anchor": "middle" }, root.name),
+        draw("text", { class: "tick", x: sx(root.at) + 15 * rising(root.at), y: sy(0) + 17, "text-anchor": "middle" }, short(root.re)),
       ),
     ),
   ];

@@ -3,14 +3,14 @@ import { draw } from "./element.js";
 import { short } from "./figure-words.js";
 
 const WIDTH = 420;
-const HEIGHT = 190;
+const HEIGHT = 220;
 
 /** The drawing for `sums` [{k, text}]. */
 export function sequence(sums) {
   const points = sums.map(({ k, text, asked }) => ({ k, text, asked, height: grow(text) }));
   const tallest = Math.max(...points.map((point) => Math.abs(point.height)), 1);
-  const base = points.some((point) => point.height < 0) ? HEIGHT / 2 : HEIGHT - 34;
-  const room = points.some((point) => point.height < 0) ? HEIGHT / 2 - 32 : HEIGHT - 62;
+  const base = points.some((point) => point.height < 0) ? HEIGHT / 2 - 10 : HEIGHT - 34;
+  const room = points.some((point) => point.height < 0) ? HEIGHT / 2 - 44 : HEIGHT - 62;
   const x = (at) => 26 + (at / Math.max(points.length - 1, 1)) * (WIDTH - 52);
   const marks = [
     draw("path", { class: "axis", d: `M6 ${base}H${WIDTH - 6}` }),

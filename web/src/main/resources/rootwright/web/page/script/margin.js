@@ -29,6 +29,14 @@ function stack() {
   if (lowest > box.bottom - 40) leaf.style.minHeight = `${lowest - box.top + 60}px`;
 }
 
+/** A line wider than its place can be scrolled, so the keyboard must be able to go there. */
+function reachWide() {
+  for (const line of document.querySelectorAll(".shown, .value")) {
+    if (line.scrollWidth > line.clientWidth + 1) line.setAttribute("tabindex", "0");
+    else line.removeAttribute("tabindex");
+  }
+}
+
 /** Two routes side by side use the margin too, so they begin below its notes. */
 function clear(pair, lowest) {
   const covered = lowest + GAP - pair.getBoundingClientRect().top;
@@ -44,6 +52,7 @@ export function arrangeMargin() {
   requestAnimationFrame(() => {
     asked = false;
     stack();
+    reachWide();
   });
 }
 

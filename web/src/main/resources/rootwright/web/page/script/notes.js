@@ -4,32 +4,41 @@ import { plain, capital } from "./words.js";
 
 /** Notes of a route: `at[i]` beside line i, `head` beside the heading. */
 export function notesOf(solution, route) {
-  const at = (route?.steps ?? []).map(() => []);
-  const head = (route?.conditions ?? []).map((text) => note("condition", "Needed and true", text));
-  for (const slip of solution.slips) {
-    const line = (route?.steps ?? []).findIndex((step) => step.idea === slip.spot);
-    (line >= 0 ? at[line] : head).push(slipNote(slip));
+  const steps = route?.steps ?? [];
+  const at = steps.map(() => []);
+  const head = (route?.conditions ?? []).map((text) => note("condition", "Needed and true:", text));
+  for (const slips of grouped(solution.slips)) {
+    const line = steps.findIndex((step) => step.idea === slips[0].spot);
+    (line >= 0 ? at[line] : head).push(slipNote(slips));
   }
   return { at, head };
+}
+
+/** Slips by their name: the same wrong thought may lead to several values. */
+function grouped(slips) {
+  const groups = new Map();
+  for (const slip of slips) groups.set(slip.name, [...(groups.get(slip.name) ?? []), slip]);
+  return [...groups.values()];
 }
 
 /** Warnings and conditions of the problem, beside the statement. */
 export function warningNotes(solution) {
   return [
-    ...solution.warnings.map((warning) => note("warning", capital(plain(warning.code)), warning.text)),
-    ...solution.reading.map((text) => note("reading", "Read", text)),
-    ...solution.conditions.map((text) => note("condition", "Needed and true", text)),
+    ...solution.warnings.map((warning) => note("warning", `${capital(plain(warning.code))}.`, warning.text)),
+    ...solution.reading.map((text) => note("reading", "Read:", text)),
+    ...solution.conditions.map((text) => note("condition", "Needed and true:", text)),
   ];
 }
 
-function slipNote(slip) {
+function slipNote(slips) {
+  const values = slips.flatMap(({ valueSet }, at) => [["", at === slips.length - 1 ? " or " : ", "][Math.min(at, 1)], formula(valueSet)]);
   return make(
     "div",
     { class: "note slip" },
-    make("p", {}, make("span", { class: "told" }, `${capital(plain(slip.name))} `), slip.text, " Gives ", formula(slip.valueSet), "."),
+    make("p", {}, make("span", { class: "told" }, `${capital(plain(slips[0].name))}.`), ` ${slips[0].text} Gives `, ...values, "."),
   );
 }
 
 function note(kind, told, text) {
-  return make("div", { class: `note ${kind}` }, make("p", {}, make("span", { class: "told" }, `${told} `), capital(text)));
+  return make("div", { class: `note ${kind}` }, make("p", {}, make("span", { class: "told" }, told), ` ${text}`));
 }

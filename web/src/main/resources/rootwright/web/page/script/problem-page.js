@@ -101,9 +101,9 @@ function remember(typed, solution) {
 async function begin() {
   lightRoots();
   keepMarginArranged();
-  const [all, { without }] = await Promise.all([server.kinds(), server.profile()]);
+  const [all, kept] = await Promise.all([server.kinds(), server.profile()]);
   sentences = all;
-  profile = new Profile(without, work);
+  profile = new Profile(kept, work);
   statement = new Statement(sentences, {
     changed: () => {
       clearTimeout(timer);

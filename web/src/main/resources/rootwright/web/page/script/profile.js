@@ -3,17 +3,16 @@ import { make } from "./element.js";
 import * as server from "./server.js";
 
 export class Profile {
-  constructor(without, changed) {
+  constructor({ without, routes }, changed) {
     this.without = new Set(without);
+    this.routes = new Map(Object.entries(routes));
     this.changed = changed;
     this.open = false;
   }
 
   /** The sentence, with a list of all routes behind it. */
-  section(solution) {
-    const routes = [...solution.routes, ...solution.declined].map(({ name, title }) => ({ name, title: title ?? name }));
-    const known = new Map((solution.allRoutes ?? routes).map((route) => [route.name, route.title]));
-    for (const name of this.without) if (!known.has(name)) known.set(name, name.replaceAll("-", " "));
+  section() {
+    const known = this.routes;
     const list = make("fieldset", { id: "class-routes", hidden: !this.open }, make("legend", { class: "unseen" }, "Routes that the class has"), ...[...known].map(([name, title]) => this.choice(name, title)));
     const opener = make("button", { type: "button", "aria-expanded": String(this.open), "aria-controls": "class-routes" }, this.words(known));
     opener.addEventListener("click", () => {

@@ -23,7 +23,7 @@ export function showWorking(solution, profile) {
       others.length > 0 && othersSection(others, solution),
       declinedSection(solution.declined),
       opinionSection(solution),
-      profile.section(solution),
+      profile.section(),
       takeSection(solution),
     ].filter(Boolean),
   );
@@ -68,8 +68,10 @@ function opinionSection(solution) {
   const { checks, silent } = solution;
   const { method, agrees, digits } = checks.second;
   const to = digits === undefined ? "" : `, to ${counted(digits, "digit")}`;
-  const verdict = make("b", agrees ? {} : { class: "against" }, agrees ? "Second opinion agrees." : "Second opinion does not agree.");
-  const paragraphs = [make("p", {}, verdict, ` First by the exact normal form; then, apart from it, ${method}${to}.`)];
+  const nothing = solution.answer.kind === "none";
+  const verdict = nothing ? "Second opinion:" : agrees ? "Second opinion agrees:" : "Second opinion does not agree:";
+  const apart = nothing ? "" : " It shares nothing with the exact normal form that gave the answer.";
+  const paragraphs = [make("p", {}, make("b", agrees ? {} : { class: "against" }, verdict), ` ${method}${to}.${apart}`)];
   if (silent.length > 0) {
     const list = silent.map((slip) => `${plain(slip.name)} (${slip.why.replace(/\.$/, "")})`).join("; ");
     paragraphs.push(make("p", {}, `Slips that give the right answer here and so do not show: ${list}.`));

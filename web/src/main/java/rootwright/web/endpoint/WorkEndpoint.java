@@ -1,0 +1,90 @@
+package rootwright.web.endpoint;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.time.Duration;
+import java.util.Optional;
+import rootwright.algebra.notation.UnicodeWriter;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.desk.Desk;
+import rootwright.desk.contract.FormulaForms;
+import rootwright.desk.contract.SolutionContract;
+import rootwright.web.job.Budget;
+import rootwright.web.job.Event;
+import rootwright.web.job.Job;
+import rootwright.web.job.Jobs;
+import rootwright.web.job.Progress;
+import rootwright.web.keep.KeptProfile;
+import rootwright.web.keep.RecentProblems;
+import rootwright.web.keep.Visit;
+import rootwright.working.answer.AnswerFormula;
+import rootwright.working.problem.Problem;
+import rootwright.working.problem.Statement;
+import rootwright.working.route.ClassProfile;
+import rootwright.working.solve.Solution;
+
+/** The main job: a problem in, a checked answer with its worked routes out. */
+public final class WorkEndpoint {
+
+  private static final Duration AT_ONCE = Duration.ofMillis(900);
+
+  private final Desk desk;
+  private final Jobs jobs;
+  private final KeptProfile profile;
+  private final RecentProblems recent;
+
+  /** For this desk, with what it remembers. */
+  public WorkEndpoint(Desk desk, Jobs jobs, KeptProfile profile, RecentProblems recent) {
+    this.desk = desk;
+    this.jobs = jobs;
+    this.profile = profile;
+    this.recent = recent;
+  }
+
+  /**
+   * Adds {@code POST /api/work}: the solution, if it is found at once; otherwise the name of a job
+   * that goes on looking for it.
+   */
+  public void addTo(RoutesConfig routes) {
+    routes.post("/api/work", this::work);
+  }
+
+  private void work(Context context) throws InterruptedException {
+    Statement statement = StatementBody.read(Reply.body(context));
+    ClassProfile taught = new ClassProfile(profile.without());
+    Job job = jobs.start(Budget.PROBLEM, progress -> solve(statement, taught, progress));
+    Optional<Event> last = job.await(AT_ONCE);
+    if (last.isEmpty()) {
+      Reply.json(context.status(202), JsonNodeFactory.instance.objectNode().put("job", job.id()));
+    } else {
+      Reply.json(context.status(statusOf(last.get())), last.get().data());
+    }
+  }
+
+  private JsonNode solve(Statement statement, ClassProfile taught, Progress progress)
+      throws UnreadableException {
+    progress.at(0, 0, "Working this out");
+    Problem problem = desk.read(statement);
+    Solution solution = desk.work(statement, taught);
+    ObjectNode reply = SolutionContract.of(solution, FormulaForms.FOR_PAGES);
+    FigureJson.add(reply, desk, problem);
+    if (!progress.stopped()) {
+      recent.remember(
+          new Visit(
+              StatementBody.query(statement),
+              solution.statement(),
+              UnicodeWriter.write(AnswerFormula.of(solution.answer()))));
+    }
+    return reply;
+  }
+
+  private static int statusOf(Event last) {
+    if (last.name().equals("done")) {
+      return 200;
+    }
+    return last.data().path("status").asInt(422);
+  }
+}

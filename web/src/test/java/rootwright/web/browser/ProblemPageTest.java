@@ -1,0 +1,331 @@
+package rootwright.web.browser;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import com.microsoft.playwright.options.Contrast;
+import com.microsoft.playwright.options.ForcedColors;
+import com.microsoft.playwright.options.Media;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterAll;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rootwright.web.DeskServer;
+import rootwright.web.DeskSettings;
+
+/**
+ * The problem page in a real browser, used as a coach uses it.
+ *
+ * <p>Polynomials and their values are our own; each value was worked by hand beside its test.
+ */
+class ProblemPageTest {
+
+  /** e₁ = 3, e₂ = 1/2, so Σr² = 9 − 1 = 8. */
+  private static final String CUBIC = "2x^3 - 6x^2 + x + 5";
+
+  @TempDir static Path folder;
+  private static DeskServer desk;
+  private Visit visit;
+
+  @BeforeAll
+  static void startDesk() {
+    desk = DeskServer.start(new DeskSettings(0, folder));
+  }
+
+  @AfterAll
+  static void stopDesk() {
+    desk.close();
+  }
+
+  @BeforeEach
+  void sitDown() {
+    visit = Visit.of(desk.address());
+  }
+
+  /** Every visit must be quiet: no script error, and no word to anybody but this machine. */
+  @AfterEach
+  void nothingLeftTheMachineAndNothingComplained() {
+    try (Visit ended = visit) {
+      String own = desk.address().toString();
+      assertThat(ended.requests())
+          .allMatch(url -> url.startsWith(own) || url.startsWith("blob:" + own));
+      assertThat(ended.complaints()).isEmpty();
+    }
+  }
+
+  private Page page() {
+    return visit.page();
+  }
+
+  @Test
+  void aFreshPageShowsAWorkedExample() {
+    visit.open();
+    assertThat(page().locator(".lines > li").count()).isPositive();
+    assertThat(page().locator(".opinion").textContent()).contains("Second opinion agrees");
+  }
+
+  @Test
+  void typingAProblemShowsItsAnswer() {
+    visit.open().type("polynomial", CUBIC).type("find", "r^2+s^2+t^2");
+    visit.untilAnswer("8");
+    assertThat(page().locator("[data-blank=polynomial] .set math").count()).isEqualTo(1);
+    assertThat(page().locator(".roots").textContent()).isEqualTo("r, s, t");
+  }
+
+  @Test
+  void everyNotationOfTheReaderMayBePasted() {
+    visit.open(CUBIC, "Σ r^2");
+    for (String same :
+        List.of("2x³ − 6x² + x + 5", "2x^{3}-6x^{2}+x+5", "2 -6 1 5", "2x^3 + x = 6x^2 - 5")) {
+      visit.type("polynomial", "x - 1");
+      visit.untilAnswer("1");
+      visit.type("polynomial", same);
+      visit.untilAnswer("8");
+    }
+  }
+
+  @Test
+  void aHalfTypedFormulaIsUnderlinedWhereItBreaks() {
+    visit.open(CUBIC, "Σ r^2").type("polynomial", "2x^3 - 6x^^2");
+    page().waitForSelector("[data-blank=polynomial].unread mark");
+    assertThat(page().locator("[data-blank=polynomial] .broken").textContent())
+        .isEqualTo("2x^3 - 6x^^2");
+    assertThat(page().locator("[data-blank=polynomial] mark").textContent()).startsWith("^2");
+    assertThat(page().locator("[data-blank=polynomial] input").getAttribute("aria-invalid"))
+        .isEqualTo("true");
+    assertThat(page().locator("#refusal").textContent()).isNotBlank();
+    visit.until(
+        "!document.querySelector('#answer') || document.querySelector('#working').getAttribute('aria-busy')");
+  }
+
+  @Test
+  void anAskThatCannotBeWorkedIsSaidInASentence() {
+    visit.open(CUBIC, "Σ r^2").type("find", "r + q");
+    visit.until("document.querySelector('#refusal').textContent.length > 10");
+    assertThat(page().locator("#refusal").textContent()).contains("q");
+  }
+
+  /** P(−1) = −4, P(0) = 5, P(2) = −1 and P grows beyond: three real roots. */
+  @Test
+  void choosingAnotherKindOfAskChangesTheSentence() {
+    visit.open(CUBIC, "Σ r^2");
+    page().getByText("Ask something else").click();
+    page().locator("[data-kind=real-roots]").click();
+    visit.worked();
+    assertThat(page().locator("#sentence").textContent())
+        .contains("How many roots of")
+        .contains("are real");
+    visit.until("new URLSearchParams(location.search).get('find') === 'real roots'");
+    assertThat(page().locator("[data-blank=polynomial] input").inputValue()).isEqualTo(CUBIC);
+    visit.untilAnswer("3");
+  }
+
+  @Test
+  void aSecondRouteOpensAndStandsBesideTheFirst() {
+    visit.open(CUBIC, "Σ r^2");
+    page().locator(".others .other button[aria-expanded]").first().click();
+    assertThat(page().locator(".others .opened:not([hidden]) .lines > li").count()).isPositive();
+    page().locator(".set-beside").first().click();
+    assertThat(page().locator(".pair > .route").count()).isEqualTo(2);
+    assertThat(page().locator(".pair .lines").count()).isEqualTo(2);
+    page().locator(".set-beside").first().click();
+    assertThat(page().locator(".pair").count()).isZero();
+    assertThat(page().locator("#route-1").isVisible()).isTrue();
+  }
+
+  /** Lead forgotten: e₁ = 6, e₂ = 1, so 36 − 2 = 34. */
+  @Test
+  void slipsStandInTheMarginWithTheWrongAnswerTheyGive() {
+    visit.open(CUBIC, "Σ r^2");
+    List<String> slips = page().locator(".note.slip").allTextContents();
+    assertThat(slips)
+        .anySatisfy(slip -> assertThat(slip).contains("Lead forgotten").contains("34"));
+    assertThat(slips).noneSatisfy(slip -> assertThat(slip).endsWith("Gives 8."));
+    double margin = page().locator(".note.slip").first().boundingBox().x;
+    assertThat(margin).isGreaterThan(page().locator(".line").first().boundingBox().x + 500);
+  }
+
+  @Test
+  void notesInTheMarginDoNotCoverOneAnother() {
+    visit.open(CUBIC, "Σ r^2");
+    page().waitForTimeout(150);
+    Object overlaps =
+        page()
+            .evaluate(
+                "(() => { const boxes = [...document.querySelectorAll('.beside > *')].map(e =>"
+                    + " e.getBoundingClientRect()).filter(b => b.height > 0); let n = 0; for (let i = 1;"
+                    + " i < boxes.length; i++) if (boxes[i].top < boxes[i-1].bottom - 1) n++; return n;"
+                    + " })()");
+    assertThat(overlaps).isEqualTo(0);
+  }
+
+  @Test
+  void hoveringARootLightsItEverywhere() {
+    visit.open(CUBIC, "Σ r^2");
+    page().locator(".roots [data-root=r]").hover();
+    assertThat(page().locator("svg [data-root=r].lit").count()).isPositive();
+    page().locator(".roots [data-root=s]").focus();
+    assertThat(page().locator("svg [data-root=s].lit").count()).isPositive();
+    assertThat(page().locator("svg [data-root=r].lit").count()).isZero();
+  }
+
+  @Test
+  void theSpaceBarShowsOneLineAfterAnother() {
+    visit.open(CUBIC, "Σ r^2");
+    page().locator("#route-1 .reveal").click();
+    int lines = page().locator("#route-1 .lines > li").count();
+    assertThat(page().locator("#route-1 .lines > li.yet").count()).isEqualTo(lines);
+    page().keyboard().press(" ");
+    assertThat(page().locator("#route-1 .lines > li.yet").count()).isEqualTo(lines - 1);
+    page().keyboard().press("Backspace");
+    assertThat(page().locator("#route-1 .lines > li.yet").count()).isEqualTo(lines);
+    for (int i = 0; i <= lines; i++) {
+      page().keyboard().press(" ");
+    }
+    assertThat(page().locator(".yet").count()).isZero();
+    page().keyboard().press("Escape");
+    assertThat(page().locator("body.showing").count()).isZero();
+  }
+
+  @Test
+  void backAndForwardGoFromProblemToProblem() {
+    visit.open(CUBIC, "Σ r^2").type("polynomial", "x^2 - 5x + 3");
+    visit.untilAnswer("19");
+    page().keyboard().press("Enter");
+    page().goBack();
+    visit.untilAnswer("8");
+    assertThat(page().locator("[data-blank=polynomial] input").inputValue()).isEqualTo(CUBIC);
+    page().goForward();
+    visit.untilAnswer("19");
+  }
+
+  @Test
+  void nothingTypedIsLostOnReload() {
+    visit.open(CUBIC, "Σ r^2").type("polynomial", "2x^3 - 6x^2 + x + ");
+    page().waitForSelector("[data-blank=polynomial].unread");
+    page().reload();
+    page().waitForSelector("[data-blank=polynomial].unread");
+    assertThat(page().locator("[data-blank=polynomial] input").inputValue())
+        .isEqualTo("2x^3 - 6x^2 + x + ");
+  }
+
+  @Test
+  void theClassProfileBansARouteAndIsRemembered() {
+    visit.open(CUBIC, "Σ r^2");
+    String first = page().locator("#route-1").getAttribute("data-route");
+    page().locator(".class p button").click();
+    page().locator(".class input[value=" + first + "]").click();
+    visit.until("document.querySelector('#route-1')?.dataset.route !== '" + first + "'");
+    page().reload();
+    visit.worked();
+    assertThat(page().locator("#route-1").getAttribute("data-route")).isNotEqualTo(first);
+    page().locator(".class p button").click();
+    page().locator(".class input[value=" + first + "]").click();
+    visit.until("document.querySelector('#route-1')?.dataset.route === '" + first + "'");
+  }
+
+  @Test
+  void lastProblemsAreKeptAndCanBeTakenUpAgain() {
+    visit.open("x^2 - 7x + 2", "Σ r^2");
+    visit.open(CUBIC, "Σ r^2");
+    page().locator(".lately a").first().click();
+    visit.worked();
+    assertThat(page().locator("[data-blank=polynomial] input").inputValue())
+        .isEqualTo("x^2 - 7x + 2");
+  }
+
+  @Test
+  void theWorkingCanBeCopied() {
+    visit.open(CUBIC, "Σ r^2");
+    page().locator("[data-copy=LaTeX]").click();
+    visit.until("document.querySelector('.take').textContent.includes('LaTeX copied')");
+    Object copied = page().evaluate("navigator.clipboard.readText()");
+    assertThat(copied.toString())
+        .contains("\\begin{align*}")
+        .contains("\\underline{\\underline{8}}");
+  }
+
+  @Test
+  void theKeyboardAloneIsEnough() {
+    visit.open();
+    page().keyboard().press("Tab");
+    for (int i = 0; i < 12 && !focusIsIn("[data-blank=polynomial] input"); i++) {
+      page().keyboard().press("Tab");
+    }
+    assertThat(focusIsIn("[data-blank=polynomial] input")).isTrue();
+    page().keyboard().press("Control+A");
+    page().keyboard().type("x^2 - 5x + 3");
+    page().keyboard().press("Tab");
+    page().keyboard().press("Control+A");
+    page().keyboard().type("Σ r^2");
+    visit.untilAnswer("19");
+    for (int i = 0; i < 40 && !focusIsIn(".others [aria-expanded]"); i++) {
+      page().keyboard().press("Tab");
+    }
+    page().keyboard().press("Enter");
+    assertThat(page().locator(".others .opened:not([hidden])").count()).isEqualTo(1);
+  }
+
+  private boolean focusIsIn(String selector) {
+    return (Boolean) page().evaluate("document.activeElement.matches(" + quoted(selector) + ")");
+  }
+
+  private static String quoted(String text) {
+    return "\"" + text + "\"";
+  }
+
+  @Test
+  void thePrintedPageIsClean() {
+    visit.open(CUBIC, "Σ r^2");
+    page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+    for (String hidden : List.of(".head", "#kinds", ".take", ".class", ".blank input", ".how")) {
+      assertThat(page().locator(hidden).first().isVisible()).as(hidden).isFalse();
+    }
+    for (String printed : List.of("#sentence", "#answer", ".lines", ".opinion")) {
+      assertThat(page().locator(printed).first().isVisible()).as(printed).isTrue();
+    }
+  }
+
+  @Test
+  void noScreenHasABarrier() {
+    for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
+      for (int width : new int[] {360, 1280}) {
+        try (Visit other = Visit.of(desk.address(), width, scheme)) {
+          other.open(CUBIC, "Σ r^2");
+          other.page().getByText("Ask something else").click();
+          other.page().locator(".others [aria-expanded]").first().click();
+          other.page().locator(".class p button").click();
+          assertThat(other.barriers()).as(scheme + " " + width).isEmpty();
+        }
+      }
+    }
+    visit.open(CUBIC, "Σ r^2").type("polynomial", "2x^^");
+    page().waitForSelector("[data-blank=polynomial].unread");
+    assertThat(visit.barriers()).isEmpty();
+  }
+
+  @Test
+  void highContrastAndForcedColoursHaveNoBarrierEither() {
+    visit.open(CUBIC, "Σ r^2");
+    page().emulateMedia(new Page.EmulateMediaOptions().setContrast(Contrast.MORE));
+    assertThat(visit.barriers()).as("more contrast").isEmpty();
+    page().emulateMedia(new Page.EmulateMediaOptions().setForcedColors(ForcedColors.ACTIVE));
+    assertThat(visit.barriers()).as("forced colours").isEmpty();
+  }
+
+  @Test
+  void nothingIsWiderThanTheScreen() {
+    for (int width : new int[] {360, 640, 1280, 1920}) {
+      try (Visit other = Visit.of(desk.address(), width, ColorScheme.LIGHT)) {
+        other.open("x^5 - 4x^4 + 3x^3 - 2x^2 + 7x - 11", "Σ 1/(r^2+1)");
+        Object wider = other.page().evaluate("document.documentElement.scrollWidth - innerWidth");
+        assertThat((Integer) wider).as("at %d", width).isLessThanOrEqualTo(0);
+      }
+    }
+  }
+}

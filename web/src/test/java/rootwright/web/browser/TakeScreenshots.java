@@ -1,0 +1,50 @@
+package rootwright.web.browser;
+
+import com.microsoft.playwright.Page;
+import com.microsoft.playwright.options.ColorScheme;
+import java.nio.file.Path;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rootwright.web.DeskServer;
+import rootwright.web.DeskSettings;
+
+/**
+ * Writes pictures of the main screens; run by the command {@code web/screenshots}, not with the
+ * tests. The folder is given by the system property {@code rootwright.screenshots}.
+ */
+class TakeScreenshots {
+
+  private static final Map<String, String[]> PROBLEMS =
+      new TreeMap<>(
+          Map.of(
+              "problem", new String[] {"3x^3 - 7x^2 + 2x - 5", "Σ 1/(r-3)"},
+              "several-values", new String[] {"x^3 - 5x + 1", "r^2 s + s^2 t + t^2 r"},
+              "power-sum", new String[] {"x^3 - x^2 - 2x + 4", "S_9"}));
+
+  @Test
+  void ofTheMainScreens(@TempDir Path folder) {
+    Path into = Path.of(System.getProperty("rootwright.screenshots", "target/screenshots"));
+    try (DeskServer desk = DeskServer.start(new DeskSettings(0, folder))) {
+      for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
+        for (int width : new int[] {360, 1280, 1920}) {
+          PROBLEMS.forEach((name, problem) -> shoot(desk, into, scheme, width, name, problem));
+        }
+      }
+    }
+  }
+
+  private static void shoot(
+      DeskServer desk, Path into, ColorScheme scheme, int width, String name, String[] problem) {
+    try (Visit visit = Visit.of(desk.address(), width, scheme)) {
+      visit.open(problem[0], problem[1]);
+      visit.page().waitForTimeout(200);
+      String file = "%s-%d-%s.png".formatted(name, width, scheme.name().toLowerCase(Locale.ROOT));
+      visit
+          .page()
+          .screenshot(new Page.ScreenshotOptions().setPath(into.resolve(file)).setFullPage(true));
+    }
+  }
+}
