@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
+import rootwright.desk.contract.RefusalContract;
 import rootwright.web.endpoint.JobEndpoints;
 import rootwright.web.endpoint.KeptEndpoints;
 import rootwright.web.endpoint.Reply;
@@ -87,7 +88,7 @@ public final class DeskServer implements AutoCloseable {
     config.routes.exception(FaultException.class, (e, ctx) -> Reply.fault(ctx, e.fault()));
     config.routes.exception(
         UnreadableException.class,
-        (e, ctx) -> Reply.json(ctx.status(422), Fault.json(e.refusal())));
+        (e, ctx) -> Reply.json(ctx.status(422), RefusalContract.of(e.refusal())));
     config.routes.exception(
         HttpResponseException.class,
         (e, ctx) -> Reply.fault(ctx, new Fault(e.getStatus(), "refused", Reply.words(e))));

@@ -13,7 +13,7 @@ import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
 import rootwright.desk.contract.FormulaForms;
-import rootwright.web.reply.Fault;
+import rootwright.desk.contract.RefusalContract;
 import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 
@@ -73,7 +73,7 @@ public final class SetEndpoint {
               ? desk.read(Statement.of(text, ANY_ASK)).stated()
               : FormulaReader.formula(text));
     } catch (UnreadableException unreadable) {
-      return Fault.json(unreadable.refusal());
+      return RefusalContract.of(unreadable.refusal());
     }
   }
 
@@ -81,7 +81,7 @@ public final class SetEndpoint {
   private static void placed(Refusal refusal, JsonNode texts, ObjectNode blanks) {
     for (Map.Entry<String, JsonNode> text : texts.properties()) {
       if (text.getValue().asText().strip().equals(refusal.input().strip())) {
-        blanks.set(text.getKey(), Fault.json(refusal));
+        blanks.set(text.getKey(), RefusalContract.of(refusal));
         return;
       }
     }

@@ -13,6 +13,7 @@ import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.desk.contract.RefusalContract;
 import rootwright.web.reply.Fault;
 import rootwright.web.reply.FaultException;
 
@@ -85,7 +86,7 @@ public final class Jobs implements AutoCloseable {
     try {
       last = new Event("done", work.run(job));
     } catch (UnreadableException unreadable) {
-      last = new Event("failed", Fault.json(unreadable.refusal()));
+      last = new Event("failed", RefusalContract.of(unreadable.refusal()));
     } catch (FaultException refused) {
       last = failed(refused.fault());
     } catch (OutOfMemoryError full) {

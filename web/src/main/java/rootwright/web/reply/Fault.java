@@ -2,7 +2,6 @@ package rootwright.web.reply;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import rootwright.algebra.notation.Refusal;
 
 /**
  * A plain message in place of a result.
@@ -17,15 +16,6 @@ public record Fault(int status, String code, String text) {
   public ObjectNode json() {
     ObjectNode reply = JsonNodeFactory.instance.objectNode();
     reply.putObject("error").put("code", code).put("text", text);
-    return reply;
-  }
-
-  /** The error object of a text that could not be read, with its place and its mend. */
-  public static ObjectNode json(Refusal refusal) {
-    ObjectNode reply = JsonNodeFactory.instance.objectNode();
-    ObjectNode error = reply.putObject("error");
-    error.put("code", refusal.code()).put("text", refusal.text()).put("input", refusal.input());
-    error.put("at", refusal.at()).put("expected", refusal.expected()).put("mend", refusal.mend());
     return reply;
   }
 }
