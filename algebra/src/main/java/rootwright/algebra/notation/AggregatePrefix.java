@@ -1,6 +1,7 @@
 package rootwright.algebra.notation;
 
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A Σ or Π with its textbook scope, the product that follows, and with a caption that says which
@@ -40,21 +41,31 @@ record AggregatePrefix(Formula.Aggregate.Operation operation) implements Prefix 
   private Formula counted(
       Parser parser, Token sign, Caption caption, IndexedBody body, Formula aggregate)
       throws UnreadableException {
-    boolean uses = body.definite().equals(body.body());
-    if (caption.order() == Caption.Order.FREE || uses) {
+    boolean unused = body.definite().equals(body.body());
+    if (caption.order() == Caption.Order.FREE || unused) {
       return aggregate;
     }
-    boolean symmetric = body.isSymmetric();
-    if (caption.order() == Caption.Order.INCREASING && !symmetric) {
+    Optional<Boolean> symmetric = body.isSymmetric();
+    String written = parser.written(sign.from(), caption.end());
+    if (symmetric.isEmpty()) {
+      throw parser.refused(
+          "caption",
+          "It cannot be told here whether exchanging the indices in “%s” changes a term."
+              .formatted(written),
+          sign,
+          "the sum without its caption",
+          "");
+    }
+    if (caption.order() == Caption.Order.INCREASING && !symmetric.get()) {
       throw parser.refused(
           "caption",
           "The terms depend on how the roots are numbered, so “%s” does not fit here."
-              .formatted(parser.written(sign.from(), caption.end())),
+              .formatted(written),
           sign,
           "terms that do not change when the indices are exchanged, or i≠j",
           "");
     }
-    if (caption.order() == Caption.Order.DIFFERENT && symmetric) {
+    if (caption.order() == Caption.Order.DIFFERENT && symmetric.get()) {
       return operation == Formula.Aggregate.Operation.SUM
           ? new Formula.Product(List.of(Formula.number(2), aggregate))
           : new Formula.Power(aggregate, Formula.number(2));

@@ -3,9 +3,17 @@ package rootwright.algebra.notation;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Reads an ask, a plain phrase or a formula, and settles how the roots are called. */
 public final class AskReader {
+
+  private static final Pattern SUM_OF =
+      Pattern.compile(
+          "\\s*(?:the\\s+)?(?<sign>sum|product)\\s+(?:over\\s+(?:all\\s+)?(?:the\\s+)?roots\\s+)?"
+              + "of\\s+(?<body>.*)",
+          Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
   private AskReader() {}
 
@@ -23,7 +31,7 @@ public final class AskReader {
     if (phrase.isPresent()) {
       return ask(phrase.get(), RootNames.usual(degree, letters));
     }
-    ReadFormula read = FormulaReader.read(text);
+    ReadFormula read = formula(text, RootNames.usual(degree, letters));
     return ask(read, RootNames.implied(read.formula(), text, degree, letters));
   }
 
@@ -38,9 +46,26 @@ public final class AskReader {
     if (phrase.isPresent()) {
       return ask(phrase.get(), roots);
     }
-    ReadFormula read = FormulaReader.read(text);
+    ReadFormula read = formula(text, roots);
     RootNames.requireKnown(read.formula(), text, roots, letters);
     return ask(read, roots);
+  }
+
+  /** The formula, also after “sum of” or “sum over the roots of”. */
+  private static ReadFormula formula(String text, List<String> roots) throws UnreadableException {
+    try {
+      return FormulaReader.read(text);
+    } catch (UnreadableException unreadable) {
+      Matcher matcher = SUM_OF.matcher(text);
+      if (matcher.matches()) {
+        try {
+          return FormulaReader.read(matcher.group("sign") + " " + matcher.group("body"));
+        } catch (UnreadableException still) {
+          throw PhraseMend.of(text, roots, unreadable);
+        }
+      }
+      throw PhraseMend.of(text, roots, unreadable);
+    }
   }
 
   private static ReadAsk ask(ReadFormula read, List<String> roots) {

@@ -12,10 +12,15 @@ final class FunctionEvaluation extends FormulaEvaluation<RationalFunction> {
   private static final int OVERHEAD = 600;
 
   private final Map<String, Integer> unknowns;
-  private final WorkBudget budget = new WorkBudget();
+  private final WorkBudget budget;
 
   FunctionEvaluation(Map<String, Integer> unknowns) {
+    this(unknowns, Limits.WORK);
+  }
+
+  FunctionEvaluation(Map<String, Integer> unknowns, long work) {
     this.unknowns = Map.copyOf(unknowns);
+    budget = new WorkBudget(work);
   }
 
   @Override

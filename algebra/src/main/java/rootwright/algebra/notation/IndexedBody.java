@@ -1,10 +1,12 @@
 package rootwright.algebra.notation;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import rootwright.algebra.polynomial.RationalFunction;
 
@@ -18,6 +20,9 @@ import rootwright.algebra.polynomial.RationalFunction;
 record IndexedBody(Formula body, List<String> indices) {
 
   private static final String USUAL = "ijklm";
+
+  /** A text may hold many such sums, so that one must not cost much. */
+  private static final long WORK = 1_000_000;
 
   IndexedBody {
     indices = List.copyOf(indices);
@@ -63,32 +68,33 @@ record IndexedBody(Formula body, List<String> indices) {
                 : part);
   }
 
-  /** Whether exchanging neighbouring indices changes nothing; false if that cannot be told. */
-  boolean isSymmetric() {
+  /**
+   * Whether exchanging neighbouring indices changes nothing; empty if that cannot be told by
+   * multiplying out.
+   */
+  Optional<Boolean> isSymmetric() {
     try {
-      Map<String, Integer> numbers = new HashMap<>();
-      for (String name : FormulaNames.in(definite())) {
-        numbers.put(name, numbers.size());
-      }
-      for (int number = 1; number <= indices.size(); number++) {
-        for (Formula.Name name : FormulaNames.first(body).values()) {
-          if (indices.contains(name.index())) {
-            numbers.putIfAbsent(name.letter() + "_" + number, numbers.size());
-          }
-        }
-      }
-      RationalFunction first = FormulaExpansion.expand(definite(), numbers);
+      RationalFunction first = expanded(indices);
+      boolean symmetric = true;
       for (int k = 0; k + 1 < indices.size(); k++) {
         List<String> exchanged = new ArrayList<>(indices);
-        exchanged.set(k, indices.get(k + 1));
-        exchanged.set(k + 1, indices.get(k));
-        if (!FormulaExpansion.expand(renamed(exchanged), numbers).isSameFunction(first)) {
-          return false;
-        }
+        Collections.swap(exchanged, k, k + 1);
+        symmetric &= expanded(exchanged).isSameFunction(first);
       }
-      return true;
-    } catch (UnreadableException refused) {
-      return false;
+      return Optional.of(symmetric);
+    } catch (PartRefusedException refused) {
+      return Optional.empty();
     }
+  }
+
+  private RationalFunction expanded(List<String> order) {
+    Map<String, Integer> numbers = new HashMap<>();
+    for (Formula.Name name : FormulaNames.first(body).values()) {
+      numbers.putIfAbsent(name.spelling(), numbers.size());
+      for (int number = 1; indices.contains(name.index()) && number <= indices.size(); number++) {
+        numbers.putIfAbsent(name.letter() + "_" + number, numbers.size());
+      }
+    }
+    return new FunctionEvaluation(numbers, WORK).valueOf(renamed(order));
   }
 }

@@ -9,7 +9,7 @@ final class PolynomialEvaluation extends FormulaEvaluation<Polynomial> {
   private static final int OVERHEAD = 25;
 
   private final String unknown;
-  private final WorkBudget budget = new WorkBudget();
+  private final WorkBudget budget = new WorkBudget(Limits.WORK);
 
   PolynomialEvaluation(String unknown) {
     this.unknown = unknown;

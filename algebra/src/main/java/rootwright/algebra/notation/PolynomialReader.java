@@ -149,6 +149,21 @@ public final class PolynomialReader {
           names.values().iterator().next(),
           "one letter, or --unknown");
     }
-    return names.isEmpty() ? USUAL : names.keySet().iterator().next();
+    if (names.isEmpty()) {
+      return USUAL;
+    }
+    Formula.Name only = names.values().iterator().next();
+    int at = placed.text().offsetByCodePoints(0, placed.placeOf(only));
+    String power = PolynomialMend.power(placed.text(), at, only);
+    if (!power.isEmpty()) {
+      throw placed.refused(
+          "which-unknown",
+          "“%s%s” is the name of one letter with an index; a power has the sign ^."
+              .formatted(only.letter(), only.index()),
+          only,
+          "^",
+          power);
+    }
+    return only.spelling();
   }
 }

@@ -22,6 +22,15 @@ public final class SpokenWriter extends FormulaWriter {
     return Pauses.tidied(words);
   }
 
+  /** “The square root of three squared” would be taken otherwise, so what has an “of” is looser. */
+  @Override
+  int tightness(Formula formula) {
+    boolean of =
+        formula instanceof Formula.Radical
+            || (formula instanceof Formula.Application word && !word.arguments().isEmpty());
+    return of ? Tightness.POWER : Tightness.of(formula);
+  }
+
   @Override
   String bracketed(String text) {
     return "the quantity " + text + ",";

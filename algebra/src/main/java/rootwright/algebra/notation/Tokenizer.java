@@ -131,7 +131,9 @@ final class Tokenizer {
           "unknown-word",
           "“" + shown + "” is not a word that can be read in a formula.",
           from,
-          "letters, numbers and signs",
+          Vocabulary.isSentence(run)
+              ? "a formula, or a phrase like “sum of the squares of the roots”"
+              : "letters, numbers and signs",
           near.isEmpty() ? "" : source.replaced(from, to, near));
     }
   }

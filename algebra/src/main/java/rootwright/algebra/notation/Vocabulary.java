@@ -130,17 +130,8 @@ final class Vocabulary {
     if (lower.length() < 5) {
       return "";
     }
-    String best = "";
-    int least = 3;
-    for (String known : WORDS.keySet()) {
-      if (Math.abs(known.length() - lower.length()) < least && known.length() >= 5) {
-        int distance = distance(known, lower);
-        if (distance < least || (distance == least && known.compareTo(best) < 0)) {
-          least = distance;
-          best = known;
-        }
-      }
-    }
+    String best =
+        Nearest.of(lower, WORDS.keySet().stream().filter(known -> known.length() > 4).toList());
     return best.isEmpty() ? split(word) : best;
   }
 
@@ -152,23 +143,5 @@ final class Vocabulary {
       }
     }
     return "";
-  }
-
-  /** How many letters must be put in, left out or changed (Levenshtein 1966). */
-  private static int distance(String left, String right) {
-    int[] above = new int[right.length() + 1];
-    for (int k = 0; k < above.length; k++) {
-      above[k] = k;
-    }
-    for (int row = 1; row <= left.length(); row++) {
-      int[] here = new int[above.length];
-      here[0] = row;
-      for (int k = 1; k < here.length; k++) {
-        int changed = above[k - 1] + (left.charAt(row - 1) == right.charAt(k - 1) ? 0 : 1);
-        here[k] = Math.min(changed, Math.min(above[k], here[k - 1]) + 1);
-      }
-      above = here;
-    }
-    return above[right.length()];
   }
 }

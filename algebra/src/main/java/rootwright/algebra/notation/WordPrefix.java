@@ -57,7 +57,18 @@ final class WordPrefix {
       throws UnreadableException {
     expectWord(parser, "with");
     expectWord(parser, "roots");
-    return applied(parser, "polynomial with roots", first);
+    if (parser.peek().kind() == Token.Kind.OPEN) {
+      return applied(parser, "polynomial with roots", first);
+    }
+    Piece root = parser.parse(Binding.SUM);
+    Piece piece =
+        parser.over(
+            new Formula.Application("polynomial with roots", List.of(root.formula())),
+            Piece.Shape.ATOM,
+            first.from(),
+            List.of(root));
+    parser.note(parser.written(piece.from(), piece.to()), PlainWriter.write(piece.formula()));
+    return piece;
   }
 
   /** {@code root(5, x)}: the root sign of any index. */

@@ -6,7 +6,11 @@ package rootwright.algebra.notation;
  */
 final class WorkBudget {
 
-  private long left = Limits.WORK;
+  private long left;
+
+  WorkBudget(long work) {
+    left = work;
+  }
 
   /** Work for so many products of numbers, each with so many binary digits. */
   void spend(Formula part, long products, long leftBits, long rightBits, long overhead) {

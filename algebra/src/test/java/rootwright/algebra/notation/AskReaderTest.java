@@ -44,6 +44,9 @@ class AskReaderTest {
           sum of the real roots                      ; sum(real roots)
           sum of the absolute values of the roots    ; sum(abs(r))
           Σ r^2                                      ; sum(r^2)
+          sum of r^2                                 ; sum(r^2)
+          the product over all the roots of (1 + r)  ; product(1 + r)
+          polynomial with roots 2r - 1               ; polynomial with roots(2*r - 1)
           """)
   void phrasesAndFormulasAreRead(String text, String plain) throws UnreadableException {
     ReadAsk ask = AskReader.read(text, 3, X);
@@ -88,6 +91,15 @@ class AskReaderTest {
     assertThat(refusal.text())
         .isEqualTo("The letter k is neither a root (r, s, t) nor a letter of the polynomial.");
     assertThat(refusal.at()).isEqualTo(7);
+  }
+
+  @Test
+  void aMistypedWordOfAPhraseIsNamedWithItsMend() {
+    Refusal refusal = refusal("sum of the squares of the rots", 3, X);
+    assertThat(refusal.code()).isEqualTo("unknown-phrase");
+    assertThat(refusal.at()).isEqualTo(26);
+    assertThat(refusal.mend()).isEqualTo("sum of the squares of the roots");
+    assertThat(refusal("find the sum of the alphas", 3, X).at()).isEqualTo(20);
   }
 
   @Test

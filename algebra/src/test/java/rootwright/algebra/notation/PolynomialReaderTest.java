@@ -77,6 +77,8 @@ class PolynomialReaderTest {
           """
           k x^2 - 1        ; letter-in-coefficients ; 0 ; -
           x2 - 3x + 2      ; letter-in-coefficients ; 0 ; x^2 - 3x + 2
+          x3 - 1           ; which-unknown          ; 0 ; x^3 - 1
+          x^2 + 2,5x       ; not-a-polynomial       ; 0 ; x^2 + 2.5x
           a t^2 + b        ; which-unknown          ; 0 ; -
           1/x + 2          ; division-by-unknown    ; 0 ; -
           x^-1 + 2         ; exponent               ; 0 ; -

@@ -50,6 +50,7 @@ class RefusalTest {
           \\sum_{k=0}^{3} r^k ; caption       ; 0  ; -
           \\sum_{i=1}^{n} i ; caption         ; 0  ; -
           Σ_{i<j} r_i/r_j ; caption           ; 0  ; -
+          Σ_{i≠j} √(r_i r_j) ; caption        ; 0  ; -
           r_              ; unexpected        ; 2  ; -
           """)
   void placeAndMendAreNamed(String text, String code, int at, String mend) {

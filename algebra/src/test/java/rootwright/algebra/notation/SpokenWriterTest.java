@@ -45,6 +45,7 @@ class SpokenWriterTest {
           log_2 7              ; the logarithm to base two of seven
           real roots           ; the number of real roots
           sum(real roots)      ; the sum of the real roots
+          |r|^2                ; the quantity the absolute value of r, squared
           2 - 3i               ; two minus three i
           """)
   void readsAloud(String text, String spoken) throws UnreadableException {
