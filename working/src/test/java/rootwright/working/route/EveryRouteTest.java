@@ -18,7 +18,7 @@ class EveryRouteTest {
 
   private static final long SEED = Long.getLong("rootwright.seed", 20_260_731L);
 
-  private static final int PROBLEMS = 60;
+  private static final int PROBLEMS = 45;
 
   private static final List<String> SYMMETRIC =
       List.of(

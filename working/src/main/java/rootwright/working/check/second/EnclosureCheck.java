@@ -140,15 +140,7 @@ public final class EnclosureCheck implements ClaimCheck {
     Labelling first = new Labelling(roots(setting.polynomial(), digits));
     int n = setting.polynomial().degree();
     List<Labelling> all = new ArrayList<>(List.of(first));
-    boolean named =
-        sides.stream()
-            .anyMatch(
-                side ->
-                    side.contains(
-                        part ->
-                            part instanceof Formula.Name name
-                                && (setting.roots().contains(name.spelling())
-                                    || setting.definitions().containsKey(name.spelling()))));
+    boolean named = sides.stream().anyMatch(side -> dependsOnNames(side, setting));
     if (named && n > 1) {
       for (int turn = 1; turn < n; turn++) {
         int shift = turn;
@@ -161,6 +153,16 @@ public final class EnclosureCheck implements ClaimCheck {
       all.add(first.permuted(exchange));
     }
     return all;
+  }
+
+  /** Under Σ and Π a name stands for every root in turn, so nothing depends on it. */
+  private static boolean dependsOnNames(Formula formula, Setting setting) {
+    if (formula instanceof Formula.Name name) {
+      return setting.roots().contains(name.spelling())
+          || setting.definitions().containsKey(name.spelling());
+    }
+    return !(formula instanceof Formula.Aggregate)
+        && formula.parts().stream().anyMatch(part -> dependsOnNames(part, setting));
   }
 
   private List<ComplexBall> roots(Polynomial polynomial, int digits) {
