@@ -43,8 +43,10 @@ final class ProductSign implements Slip {
   }
 
   private static List<Rational> wrong(Polynomial p, Polynomial g) {
-    return g.degree() == 1 && p.degree() % 2 == 1
-        ? List.of(ResidueAlgebra.of(p).norm(g).negate())
-        : List.of();
+    if (g.degree() != 1) {
+      return List.of();
+    }
+    Rational right = ResidueAlgebra.of(p).norm(g);
+    return List.of(p.degree() % 2 == 1 ? right.negate() : right);
   }
 }
