@@ -23,11 +23,15 @@ abstract class Misreading implements Slip {
 
   @Override
   public final List<Rational> on(Asked asked) {
-    return misread(asked.problem())
-        .filter(wrong -> wrong.degree() == asked.problem().degree())
+    return polynomialTaken(asked.problem())
         .flatMap(wrong -> value(asked, wrong))
         .map(List::of)
         .orElse(List.of());
+  }
+
+  @Override
+  public final Optional<Polynomial> polynomialTaken(Problem problem) {
+    return misread(problem).filter(wrong -> wrong.degree() == problem.degree());
   }
 
   /** The polynomial whose e's the student takes; of the same degree, or there is no slip. */

@@ -1,8 +1,11 @@
 package rootwright.working.slip;
 
 import java.util.List;
+import java.util.Optional;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.ask.Asked;
+import rootwright.working.problem.Problem;
 import rootwright.working.step.Idea;
 
 /**
@@ -34,4 +37,13 @@ public interface Slip {
    * @return where it leads, the likeliest first; empty if there is nothing here on which to slip
    */
   List<Rational> on(Asked asked);
+
+  /**
+   * The polynomial that whoever takes this wrong turning works with from then on, so that a second
+   * slip can be taken on it; empty if this slip does not misread the polynomial, or would misread
+   * it into one of another degree.
+   */
+  default Optional<Polynomial> polynomialTaken(Problem problem) {
+    return Optional.empty();
+  }
 }

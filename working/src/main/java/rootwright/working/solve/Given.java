@@ -1,7 +1,11 @@
 package rootwright.working.solve;
 
 import java.util.List;
+import java.util.Optional;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.FormulaExpansion;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.problem.Problem;
 
 /**
  * What a solution is about, as it is shown: the polynomial, the names, the ask.
@@ -29,5 +33,21 @@ public record Given(
   /** The same with another ask shown. */
   public Given withFind(Formula other) {
     return new Given(polynomial, stated, unknown, roots, other, reading);
+  }
+
+  /** The problem again; empty if there are letters among the coefficients. */
+  public Optional<Problem> problem() {
+    try {
+      return Optional.of(
+          new Problem(
+              FormulaExpansion.polynomial(polynomial, unknown),
+              stated,
+              unknown,
+              roots,
+              find,
+              reading));
+    } catch (UnreadableException letters) {
+      return Optional.empty();
+    }
   }
 }

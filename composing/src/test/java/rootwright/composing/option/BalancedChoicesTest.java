@@ -1,0 +1,125 @@
+package rootwright.composing.option;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.solve.Solution;
+
+/** The rules for wrong options, over a thousand problems drawn from a seed. */
+class BalancedChoicesTest {
+
+  private static final int PROBLEMS = 1_000;
+
+  private static List<Solution> solutions = new ArrayList<>();
+  private static List<Choices> all = new ArrayList<>();
+
+  @BeforeAll
+  static void chooseForAThousandProblems() throws UnreadableException {
+    solutions = SampledProblems.of(PROBLEMS);
+    all = BalancedChoices.of(solutions, 4);
+  }
+
+  private static List<Choices> full() {
+    return all.stream().filter(choices -> choices.options().size() == 4).toList();
+  }
+
+  @Test
+  void mostProblemsHaveAllTheirChoicesAndTheOthersSayWhy() {
+    assertThat(full().size()).as(seed()).isGreaterThan(PROBLEMS * 8 / 10);
+    assertThat(all)
+        .as(seed())
+        .allSatisfy(
+            choices ->
+                assertThat(choices.fewer().isPresent()).isEqualTo(choices.options().size() < 4));
+  }
+
+  @Test
+  void theKeyStandsInEveryPlaceAboutEquallyOften() {
+    long quarter = full().size() / 4;
+    for (int place = 0; place < 4; place++) {
+      int here = place;
+      long times = full().stream().filter(choices -> choices.keyIndex() == here).count();
+      assertThat(times)
+          .as("keys in place %d of 4, %s", here, seed())
+          .isBetween(quarter * 9 / 10, quarter * 11 / 10 + 1);
+    }
+  }
+
+  @Test
+  void optionsAscendAndNoTwoAreEqualInAnyForm() {
+    for (Choices choices : all) {
+      for (int k = 1; k < choices.options().size(); k++) {
+        assertThat(
+                Numbers.rational(choices.options().get(k).value())
+                    .orElseThrow()
+                    .compareTo(
+                        Numbers.rational(choices.options().get(k - 1).value()).orElseThrow()))
+            .as("%s, %s", choices, seed())
+            .isPositive();
+      }
+    }
+  }
+
+  @Test
+  void theKeyIsTheAnswerAndNoOtherOptionIs() {
+    for (int item = 0; item < all.size(); item++) {
+      Object answer = Numbers.identity(solutions.get(item).answer());
+      Choices choices = all.get(item);
+      assertThat(Numbers.identity(choices.key().value())).as(seed()).isEqualTo(answer);
+      assertThat(choices.wrong())
+          .as("%s, %s", choices, seed())
+          .noneMatch(option -> Numbers.identity(option.value()).equals(answer));
+    }
+  }
+
+  @Test
+  void theLongestOptionIsRightNoMoreOftenThanByChance() {
+    long keyLongest =
+        full().stream()
+            .filter(
+                choices ->
+                    choices.wrong().stream()
+                        .allMatch(option -> length(option) < length(choices.key())))
+            .count();
+    assertThat(keyLongest).as(seed()).isLessThan(full().size() / 8);
+  }
+
+  @Test
+  void theKeyIsNeverTheOnlyFractionOrTheOnlyWholeNumber() {
+    assertThat(full())
+        .as(seed())
+        .allSatisfy(
+            choices ->
+                assertThat(choices.wrong())
+                    .filteredOn(option -> Form.of(option.value()) == Form.of(choices.key().value()))
+                    .hasSizeGreaterThanOrEqualTo(2));
+  }
+
+  @Test
+  void everyWrongOptionNamesWhatLeadsThere() {
+    for (int item = 0; item < all.size(); item++) {
+      List<WrongValue> known = WrongValues.of(solutions.get(item));
+      assertThat(all.get(item).wrong())
+          .as(seed())
+          .allSatisfy(
+              option ->
+                  assertThat(known)
+                      .anyMatch(
+                          wrong ->
+                              wrong.value().equals(option.value())
+                                  && wrong.slips().equals(option.slips())));
+    }
+  }
+
+  private static int length(Option option) {
+    return Numbers.text(option.value()).length();
+  }
+
+  private static String seed() {
+    return "seed " + SampledProblems.SEED;
+  }
+}
