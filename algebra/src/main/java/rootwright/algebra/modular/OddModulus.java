@@ -94,7 +94,7 @@ public final class OddModulus implements WordModulus {
     return value == 0 ? 0 : modulus - value;
   }
 
-  /** The product. */
+  @Override
   public long times(long left, long right) {
     return reduce(Math.multiplyHigh(left, right), left * right);
   }

@@ -62,6 +62,11 @@ public final class SmallModulus implements WordModulus {
   }
 
   @Override
+  public long times(long left, long right) {
+    return reduce(left * right);
+  }
+
+  @Override
   public long negate(long value) {
     return value == 0 ? 0 : modulus - value;
   }

@@ -17,6 +17,9 @@ public sealed interface WordModulus permits OddModulus, SmallModulus {
   /** The number from 0 to m − 1 that is represented. */
   long residue(long representative);
 
+  /** The product. */
+  long times(long left, long right);
+
   /** The negative. */
   long negate(long value);
 

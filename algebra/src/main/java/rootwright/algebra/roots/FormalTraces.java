@@ -25,8 +25,14 @@ import rootwright.algebra.polynomial.RationalFunction;
  */
 final class FormalTraces {
 
-  /** Products of terms that may be formed while the powers are multiplied out. */
-  private static final long MOST_PRODUCTS = 300;
+  /** Monomials that may be formed while the powers are multiplied out. */
+  private static final long MOST_MONOMIALS = 300;
+
+  /** Sums over distinct roots that may be needed. */
+  private static final long MOST_NODES = 10_000;
+
+  /** In how many ways the roots of a monomial can meet: the numbers of partitions of a set. */
+  private static final long[] BELL = {1, 1, 2, 5, 15, 52, 203, 877, 4140};
 
   /**
    * One sum over distinct roots: that of the node before times a power sum, less other nodes.
@@ -46,26 +52,33 @@ final class FormalTraces {
   private final Map<Monomial, Integer> numbers = new HashMap<>();
   private final List<List<Share>> powers = new ArrayList<>();
 
-  private FormalTraces(MultivariatePolynomial expression, int names, int images) {
+  private FormalTraces(int names) {
     this.names = names;
-    MultivariatePolynomial power = MultivariatePolynomial.ONE;
-    for (int j = 1; j <= images; j++) {
-      power = power.times(expression);
-      powers.add(shares(power, images));
-    }
   }
 
   /** The traces, if the expression is a polynomial and multiplying out is cheap. */
   static Optional<FormalTraces> of(RationalFunction expression, int names, int images) {
     int terms = expression.numerator().terms().size();
+    int occurring = expression.unknowns();
     // The power holds at most C(terms + images − 1, images) monomials.
-    long products = 1;
-    for (int k = 1; k <= images && products <= MOST_PRODUCTS; k++) {
-      products = products * (terms + k - 1) / k;
+    long monomials = 1;
+    for (int k = 1; k <= images && monomials <= MOST_MONOMIALS; k++) {
+      monomials = monomials * (terms + k - 1) / k;
     }
-    return images > 0 && expression.isPolynomial() && products <= MOST_PRODUCTS
-        ? Optional.of(new FormalTraces(expression.numerator(), names, images))
-        : Optional.empty();
+    if (images == 0
+        || !expression.isPolynomial()
+        || occurring >= BELL.length
+        || monomials > MOST_MONOMIALS
+        || monomials * BELL[occurring] > MOST_NODES) {
+      return Optional.empty();
+    }
+    FormalTraces traces = new FormalTraces(names);
+    MultivariatePolynomial power = MultivariatePolynomial.ONE;
+    for (int j = 1; j <= images; j++) {
+      power = power.times(expression.numerator());
+      traces.powers.add(traces.shares(power, images));
+    }
+    return Optional.of(traces);
   }
 
   private List<Share> shares(MultivariatePolynomial power, int images) {
@@ -148,7 +161,7 @@ final class FormalTraces {
       }
       imageSums.add(sum);
     }
-    return NewtonIdentities.polynomial(imageSums);
+    return FromPowerSums.polynomial(imageSums);
   }
 
   private Rational part(Share share, BigInteger[] values, BigInteger scale) {

@@ -18,36 +18,29 @@ final class ModularPowerSum {
 
   /** S_k modulo m; the exponent is not negative and the lead is invertible modulo m. */
   static BigInteger of(Polynomial primitive, BigInteger exponent, BigInteger modulus) {
-    int degree = primitive.degree();
-    BigInteger inverse = primitive.numerator(degree).modInverse(modulus);
-    BigInteger[] under = new BigInteger[degree + 1];
-    BigInteger[] over = new BigInteger[degree];
-    for (int k = 0; k <= degree; k++) {
-      under[k] = primitive.numerator(degree - k).multiply(inverse).mod(modulus);
-      if (k < degree) {
-        over[k] = under[k].multiply(BigInteger.valueOf((long) degree - k)).mod(modulus);
-      }
-    }
+    BigInteger lead = primitive.numerator(primitive.degree());
+    BigInteger inverse = lead.equals(BigInteger.ONE) ? BigInteger.ONE : lead.modInverse(modulus);
     if (modulus.bitLength() <= SmallModulus.BITS) {
       return modulus.equals(BigInteger.ONE)
           ? BigInteger.ZERO
-          : word(over, under, exponent, SmallModulus.of(modulus.longValueExact()));
+          : word(primitive, inverse, exponent, SmallModulus.of(modulus.longValueExact()));
     }
     return modulus.bitLength() <= OddModulus.BITS && modulus.testBit(0)
-        ? word(over, under, exponent, OddModulus.of(modulus.longValueExact()))
-        : wide(over, under, exponent, modulus);
+        ? word(primitive, inverse, exponent, OddModulus.of(modulus.longValueExact()))
+        : wide(primitive, inverse, exponent, modulus);
   }
 
   private static BigInteger word(
-      BigInteger[] over, BigInteger[] under, BigInteger exponent, WordModulus modulus) {
-    int degree = over.length;
+      Polynomial primitive, BigInteger inverse, BigInteger exponent, WordModulus modulus) {
+    int degree = primitive.degree();
     long[] n = new long[degree];
     long[] d = new long[degree + 1];
     long[] mirrored = new long[degree + 1];
+    long factor = modulus.represent(inverse);
     for (int k = 0; k <= degree; k++) {
-      d[k] = modulus.represent(under[k]);
+      d[k] = modulus.times(factor, modulus.represent(primitive.numerator(degree - k)));
       if (k < degree) {
-        n[k] = modulus.represent(over[k]);
+        n[k] = modulus.times(d[k], modulus.represent(BigInteger.valueOf(degree - (long) k)));
       }
     }
     long[] nextN = new long[degree];
@@ -79,7 +72,16 @@ final class ModularPowerSum {
   }
 
   private static BigInteger wide(
-      BigInteger[] over, BigInteger[] under, BigInteger exponent, BigInteger modulus) {
+      Polynomial primitive, BigInteger inverse, BigInteger exponent, BigInteger modulus) {
+    int degree = primitive.degree();
+    BigInteger[] under = new BigInteger[degree + 1];
+    BigInteger[] over = new BigInteger[degree];
+    for (int k = 0; k <= degree; k++) {
+      under[k] = primitive.numerator(degree - k).multiply(inverse).mod(modulus);
+      if (k < degree) {
+        over[k] = under[k].multiply(BigInteger.valueOf((long) degree - k)).mod(modulus);
+      }
+    }
     BigInteger[] n = over;
     BigInteger[] d = under;
     for (int bit = 0; bit < exponent.bitLength(); bit++) {

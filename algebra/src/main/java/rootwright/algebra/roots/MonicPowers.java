@@ -18,9 +18,6 @@ final class MonicPowers {
   /** Q = y^n + tail[n−1]·y^(n−1) + … + tail[0]. */
   private final BigInteger[] tail;
 
-  /** Power sums of the a·r for exponents 0 … 2n − 1. */
-  private final BigInteger[] sums;
-
   MonicPowers(Polynomial polynomial) {
     Polynomial primitive = polynomial.primitive();
     int degree = primitive.degree();
@@ -31,7 +28,6 @@ final class MonicPowers {
       tail[k] = primitive.numerator(k).multiply(scale);
       scale = scale.multiply(lead);
     }
-    sums = upTo(2 * degree);
   }
 
   int degree() {
@@ -67,15 +63,17 @@ final class MonicPowers {
    * replaced by the trace of a product.
    */
   Optional<BigInteger> sum(BigInteger exponent, long limit) {
-    if (exponent.bitLength() < 31 && exponent.intValue() < sums.length) {
-      return Optional.of(sums[exponent.intValue()]);
+    int degree = degree();
+    if (exponent.compareTo(BigInteger.valueOf(2L * degree)) < 0) {
+      return Optional.of(upTo(exponent.intValueExact())[exponent.intValueExact()]);
     }
     Optional<BigInteger[]> half = power(exponent.shiftRight(1), limit);
-    return half.map(vector -> traceOfSquare(vector, exponent.testBit(0) ? 1 : 0));
+    BigInteger[] sums = upTo(2 * degree - 1);
+    return half.map(vector -> traceOfSquare(vector, exponent.testBit(0) ? 1 : 0, sums));
   }
 
   /** The trace of f²·y^shift. */
-  private BigInteger traceOfSquare(BigInteger[] f, int shift) {
+  private static BigInteger traceOfSquare(BigInteger[] f, int shift, BigInteger[] sums) {
     BigInteger trace = BigInteger.ZERO;
     for (int i = 0; i < f.length; i++) {
       BigInteger weight = BigInteger.ZERO;

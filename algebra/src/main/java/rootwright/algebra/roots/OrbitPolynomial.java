@@ -2,8 +2,10 @@ package rootwright.algebra.roots;
 
 import java.math.BigInteger;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
@@ -15,6 +17,9 @@ import rootwright.algebra.polynomial.RationalFunction;
  */
 public sealed interface OrbitPolynomial {
 
+  /** The greatest degree of P for an expression that names more than one root. */
+  int GREATEST_DEGREE = 16;
+
   /**
    * The polynomial.
    *
@@ -22,10 +27,21 @@ public sealed interface OrbitPolynomial {
    */
   record Exact(Polynomial polynomial) implements OrbitPolynomial {
 
+    /** The sum of all images, each distinct formal image once: the textbook Σ of the expression. */
+    public Rational sum() {
+      return polynomial.coefficient(polynomial.degree() - 1).negate();
+    }
+
+    /** The product of all images, each distinct formal image once. */
+    public Rational product() {
+      Rational last = polynomial.coefficient(0);
+      return polynomial.degree() % 2 == 0 ? last : last.negate();
+    }
+
     /** The value of E if every way to deal out the names gives the same. */
     public Optional<Rational> singleValue() {
       int degree = polynomial.degree();
-      Rational mean = polynomial.coefficient(degree - 1).over(Rational.of(-degree));
+      Rational mean = sum().over(Rational.of(degree));
       Polynomial linear = Polynomial.ofAscending(List.of(mean.negate(), Rational.ONE));
       return polynomial.equals(linear.power(degree)) ? Optional.of(mean) : Optional.empty();
     }
@@ -39,7 +55,8 @@ public sealed interface OrbitPolynomial {
   record ZeroDenominator(MultivariatePolynomial denominator) implements OrbitPolynomial {}
 
   /**
-   * The orbit has more images than are worked with.
+   * The orbit has more images than are worked with, or the expression names several roots of a
+   * polynomial of higher degree than is worked with.
    *
    * @param size the number of distinct images
    */
@@ -70,7 +87,11 @@ public sealed interface OrbitPolynomial {
       throw new IllegalArgumentException(
           orbit.names() + " root names for a polynomial of degree " + polynomial.degree());
     }
-    if (!orbit.isListed()) {
+    RationalFunction function = orbit.function();
+    if (function.unknowns() == 1) {
+      return ofOneRoot(polynomial, function);
+    }
+    if (!orbit.isListed() || polynomial.degree() > GREATEST_DEGREE) {
       return new TooLarge(orbit.size());
     }
     Optional<FormalTraces> traces = orbit.traces();
@@ -81,5 +102,21 @@ public sealed interface OrbitPolynomial {
         .polynomial()
         .<OrbitPolynomial>map(Exact::new)
         .orElse(new ZeroDenominator(orbit.function().denominator()));
+  }
+
+  private static OrbitPolynomial ofOneRoot(Polynomial polynomial, RationalFunction function) {
+    Polynomial over = inOneUnknown(function.numerator());
+    Polynomial under = inOneUnknown(function.denominator());
+    return TransformedPolynomial.of(polynomial, over, under) instanceof Transformed.Exact exact
+        ? new Exact(exact.polynomial().monic())
+        : new ZeroDenominator(function.denominator());
+  }
+
+  private static Polynomial inOneUnknown(MultivariatePolynomial expression) {
+    Polynomial sum = Polynomial.ZERO;
+    for (Map.Entry<Monomial, Rational> term : expression.terms().entrySet()) {
+      sum = sum.plus(Polynomial.monomial(term.getValue(), term.getKey().degree()));
+    }
+    return sum;
   }
 }

@@ -156,6 +156,6 @@ public final class ResidueAlgebra {
       power = times(power, base);
       sums.add(trace(power));
     }
-    return NewtonIdentities.polynomial(sums);
+    return FromPowerSums.polynomial(sums);
   }
 }

@@ -245,6 +245,6 @@ public final class RootTower {
       power = times(power, base);
       sums.add(trace(power).times(share));
     }
-    return NewtonIdentities.polynomial(sums);
+    return FromPowerSums.polynomial(sums);
   }
 }

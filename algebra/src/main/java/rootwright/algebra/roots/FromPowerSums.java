@@ -1,24 +1,25 @@
 package rootwright.algebra.roots;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 
 /**
- * Newton's identities: k·e_k = Σ (−1)^(i−1) e_(k−i) p_i over i = 1 … k, which turn the power sums
- * of n numbers into the monic polynomial whose roots they are, and back.
+ * The monic polynomial whose roots have given power sums, by Newton's identities: k·e_k = Σ
+ * (−1)^(i−1) e_(k−i) p_i over i = 1 … k.
  */
-public final class NewtonIdentities {
+final class FromPowerSums {
 
-  private NewtonIdentities() {}
+  private FromPowerSums() {}
 
   /**
    * The monic polynomial of degree n with these power sums.
    *
    * @param sums p_1, …, p_n in this order; the degree is their number. O(n²) products.
    */
-  public static Polynomial polynomial(List<Rational> sums) {
+  static Polynomial polynomial(List<Rational> sums) {
     int degree = sums.size();
     // c_k is the coefficient of x^(n−k): k·c_k = −Σ c_(k−i) p_i.
     List<Rational> descending = new ArrayList<>(degree + 1);
@@ -30,7 +31,7 @@ public final class NewtonIdentities {
       }
       descending.add(sum.over(Rational.of(-k)));
     }
-    java.util.Collections.reverse(descending);
+    Collections.reverse(descending);
     return Polynomial.ofAscending(descending);
   }
 }
