@@ -236,6 +236,8 @@ public final class Polynomial {
     int steps = degree() - divisor.degree();
     if (steps < 0) {
       return new Division(ZERO, this);
+    } else if (divisor.degree() == 0) {
+      return new Division(times(divisor.lead().reciprocal()), ZERO);
     }
     // Pseudo-division keeps integers throughout: lead^(steps+1)·this = q·divisor + r.
     BigInteger lead = divisor.numerators[divisor.degree()];

@@ -20,7 +20,10 @@ public record RootFunction(Polynomial numerator, Polynomial denominator) {
     if (denominator.isZero()) {
       throw new ArithmeticException("the denominator of a function of a root is zero");
     }
-    Polynomial common = numerator.isZero() ? denominator : numerator.gcd(denominator);
+    Polynomial common =
+        numerator.isZero()
+            ? denominator
+            : denominator.degree() == 0 ? Polynomial.ONE : numerator.gcd(denominator);
     Polynomial under = denominator.divide(common).quotient();
     Polynomial primitive = under.primitive();
     numerator = numerator.divide(common).quotient().times(primitive.lead().over(under.lead()));

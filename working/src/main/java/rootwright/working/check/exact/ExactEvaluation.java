@@ -29,6 +29,9 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
   /** Largest dimension of an algebra of roots in which powers are reduced as they grow. */
   private static final BigInteger LARGEST_TOWER = BigInteger.valueOf(120);
 
+  /** The number of bits of a power in one root has at most so many bits itself. */
+  private static final int LONGEST_POWER_BITS = 22;
+
   /** Highest exponent of a sum in several roots. */
   private static final int HIGHEST_POWER = 10_000;
 
@@ -139,6 +142,7 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
     List<Integer> roots = unknowns.rootsIn(base);
     boolean inRoots = unknowns.isInRootsAlone(base);
     if (inRoots && roots.size() == 1 && exponent.bitLength() > 3) {
+      requireWritable(exponent);
       Polynomial reduced =
           ResidueAlgebra.of(setting.polynomial())
               .power(Unknowns.inOne(base, roots.get(0)), exponent);
@@ -158,6 +162,27 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
       }
     }
     throw Unevaluable.tooLarge("multiplied out, the power would have too many terms");
+  }
+
+  /** Refuses a power whose coefficients would be longer than anyone wants to see. */
+  private void requireWritable(BigInteger exponent) {
+    // Every root is at most 1 + max |a_k/a_n| by size (Cauchy 1829).
+    Polynomial p = setting.polynomial();
+    Rational largest = Rational.ONE;
+    for (Rational coefficient : p.monic().ascending()) {
+      Rational size = coefficient.absolute().plus(Rational.ONE);
+      largest = largest.compareTo(size) < 0 ? size : largest;
+    }
+    int bits =
+        largest.numerator().bitLength()
+            - largest.denominator().bitLength()
+            + 1
+            + p.denominator().bitLength()
+            + p.primitive().lead().numerator().bitLength();
+    if (exponent.multiply(BigInteger.valueOf(bits)).bitLength() > LONGEST_POWER_BITS) {
+      throw Unevaluable.tooLarge(
+          "written out, the power has too many digits; ask for it modulo a number");
+    }
   }
 
   private static MultivariatePolynomial towerPower(

@@ -20,7 +20,7 @@ import rootwright.algebra.symmetric.SymmetricRecognition;
 final class NormalForm {
 
   /** Largest dimension of the algebra of several roots that is entered. */
-  private static final BigInteger LARGEST_TOWER = BigInteger.valueOf(50_000);
+  private static final BigInteger LARGEST_TOWER = BigInteger.valueOf(5_040);
 
   private final Polynomial polynomial;
   private final Unknowns unknowns;

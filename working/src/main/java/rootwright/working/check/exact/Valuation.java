@@ -83,13 +83,17 @@ public sealed interface Valuation {
     if (roots.size() <= 1) {
       return inOneRoot(value, setting, roots.isEmpty() ? 0 : roots.get(0));
     }
+    Orbit images = Orbit.of(value, setting.polynomial().degree());
+    boolean byForm = images.isSymmetric();
+    if (!byForm && !images.isListed()) {
+      return new TooMany(images.size());
+    }
     NormalForm normalForm = new NormalForm(setting.polynomial(), unknowns);
     Optional<Rational> over = normalForm.constant(value.numerator());
     Optional<Rational> under = normalForm.constant(value.denominator());
     if (under.isPresent() && under.get().isZero()) {
       return new Undefined("a root makes a denominator zero", culprit(formula, setting));
     }
-    boolean byForm = Orbit.of(value, setting.polynomial().degree()).isSymmetric();
     if (over.isPresent() && under.isPresent()) {
       return new Determined(over.get().over(under.get()), byForm);
     }
