@@ -6,7 +6,7 @@ import rootwright.working.ask.Asked;
 import rootwright.working.problem.Problem;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.route.Route;
-import rootwright.working.slip.Slip;
+import rootwright.working.slip.Turning;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.RouteRunner;
 import rootwright.working.solve.SlipRunner;
@@ -17,10 +17,10 @@ import rootwright.working.solve.TwoChecks;
 final class Assembly {
 
   private final List<Route> routes;
-  private final List<Slip> slips;
+  private final List<Turning> slips;
   private final TwoChecks checks;
 
-  Assembly(List<Route> routes, List<Slip> slips, TwoChecks checks) {
+  Assembly(List<Route> routes, List<? extends Turning> slips, TwoChecks checks) {
     this.routes = List.copyOf(routes);
     this.slips = List.copyOf(slips);
     this.checks = checks;

@@ -8,6 +8,7 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.symmetric.Discriminant;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.AskedReader;
+import rootwright.working.ask.DiscriminantMeaning;
 import rootwright.working.gate.PolynomialGate;
 import rootwright.working.gate.Warning;
 import rootwright.working.problem.Problem;
@@ -40,7 +41,7 @@ final class DiscriminantKind implements Kind {
   @Override
   public Solution solve(Problem problem, ClassProfile profile) {
     Rational value = Discriminant.of(problem.polynomial());
-    Formula meaning = meaning(problem);
+    Formula meaning = DiscriminantMeaning.of(problem);
     Claim claim = Claim.equal(problem.setting(), meaning, Formula.number(value));
     List<Warning> warnings = new ArrayList<>(PolynomialGate.warnings(problem));
     Findings findings =
@@ -52,19 +53,5 @@ final class DiscriminantKind implements Kind {
             warnings,
             checks.require(problem.ask(), claim));
     return assembly.assemble(name(), AskedReader.read(problem.asking(meaning)), findings, profile);
-  }
-
-  /** a^(2n−2)·Π (r − s)², the product being over pairs. */
-  private static Formula meaning(Problem problem) {
-    int n = problem.degree();
-    Formula lead = Formula.number(problem.polynomial().lead().power(2 * n - 2));
-    if (n == 1) {
-      return lead;
-    }
-    Formula difference =
-        Formula.name(problem.roots().get(0)).minus(Formula.name(problem.roots().get(1)));
-    Formula product =
-        new Formula.Aggregate(Formula.Aggregate.Operation.PRODUCT, difference.power(2));
-    return problem.polynomial().lead().power(2).isOne() ? product : lead.times(product);
   }
 }

@@ -4,8 +4,12 @@ import java.util.List;
 import java.util.Optional;
 import rootwright.working.problem.Problem;
 import rootwright.working.route.ClassProfile;
+import rootwright.working.route.DiscriminantRoutes;
+import rootwright.working.route.ImageRoutes;
+import rootwright.working.route.RealRootRoutes;
 import rootwright.working.route.Route;
 import rootwright.working.route.Routes;
+import rootwright.working.slip.ImageSlips;
 import rootwright.working.slip.Slip;
 import rootwright.working.slip.Slips;
 import rootwright.working.solve.Solution;
@@ -29,12 +33,21 @@ public final class Kinds {
     kinds =
         List.of(
             new ResidueKind(bare, checks),
-            new DiscriminantKind(assembly, checks),
+            new DiscriminantKind(
+                new Assembly(DiscriminantRoutes.before(routes), slips, checks), checks),
             new RootsKind(bare),
-            new RealRootsKind(bare),
+            new RealRootsKind(new Assembly(RealRootRoutes.ALL, List.of(), checks)),
             new ReduceKind(assembly, checks),
-            new PolynomialAnswerKind("resolvent", Optional.of("T"), bare, checks),
-            new PolynomialAnswerKind("polynomial with roots", Optional.empty(), bare, checks),
+            new PolynomialAnswerKind(
+                "resolvent",
+                Optional.of("T"),
+                new Assembly(ImageRoutes.in(Optional.of("T")), List.of(), checks),
+                checks),
+            new PolynomialAnswerKind(
+                "polynomial with roots",
+                Optional.empty(),
+                new Assembly(ImageRoutes.in(Optional.empty()), ImageSlips.ALL, checks),
+                checks),
             new ValueKind(assembly, checks));
   }
 

@@ -4,9 +4,9 @@ import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
+import rootwright.working.answer.Answer;
 import rootwright.working.ask.Asked;
 import rootwright.working.problem.Problem;
-import rootwright.working.step.Idea;
 
 /**
  * A wrong turning that students do take, run as a computation on the problem at hand.
@@ -14,22 +14,7 @@ import rootwright.working.step.Idea;
  * <p>A slip does not know the right answer and does not care: whoever runs it finds out whether the
  * wrong turning shows or happens to be harmless.
  */
-public interface Slip {
-
-  /** Stable short name, lower case with hyphens: {@code lead-forgotten}. */
-  String name();
-
-  /** The wrong thought and its mend, one or two sentences to a student. */
-  String text();
-
-  /** The idea on whose line the slip lurks. */
-  Idea spot();
-
-  /**
-   * How often it is met in a hundred, before any answers are in: a judgement of practice that
-   * observed shares are to replace.
-   */
-  int weight();
+public interface Slip extends Turning {
 
   /**
    * Takes the wrong turning.
@@ -37,6 +22,11 @@ public interface Slip {
    * @return where it leads, the likeliest first; empty if there is nothing here on which to slip
    */
   List<Rational> on(Asked asked);
+
+  @Override
+  default List<? extends Answer> answers(Asked asked) {
+    return on(asked).stream().map(Answer::exact).toList();
+  }
 
   /**
    * The polynomial that whoever takes this wrong turning works with from then on, so that a second

@@ -2,10 +2,9 @@ package rootwright.working.solve;
 
 import java.util.ArrayList;
 import java.util.List;
-import rootwright.algebra.number.Rational;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.Asked;
-import rootwright.working.slip.Slip;
+import rootwright.working.slip.Turning;
 
 /** Takes every wrong turning on an ask and sorts those that show from those that are silent. */
 public final class SlipRunner {
@@ -21,13 +20,13 @@ public final class SlipRunner {
   }
 
   /** Runs the slips; a slip is silent if none of the values it leads to is wrong. */
-  public static Slipped run(List<Slip> slips, Asked asked, Answer answer) {
+  public static Slipped run(List<? extends Turning> slips, Asked asked, Answer answer) {
     List<Solution.WrongTurning> showing = new ArrayList<>();
     List<Solution.SilentSlip> silent = new ArrayList<>();
-    for (Slip slip : slips) {
-      List<Rational> values = slip.on(asked).stream().distinct().toList();
-      List<Answer> wrong =
-          values.stream().map(Answer::exact).filter(value -> !value.equals(answer)).toList();
+    for (Turning slip : slips) {
+      List<Answer> values =
+          slip.answers(asked).stream().<Answer>map(value -> value).distinct().toList();
+      List<Answer> wrong = values.stream().filter(value -> !value.equals(answer)).toList();
       for (Answer value : wrong) {
         showing.add(
             new Solution.WrongTurning(slip.name(), slip.text(), value, slip.spot(), slip.weight()));

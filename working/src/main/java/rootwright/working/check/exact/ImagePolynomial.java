@@ -1,7 +1,10 @@
 package rootwright.working.check.exact;
 
+import java.util.List;
 import java.util.Map;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.algebra.roots.Inverse;
@@ -37,6 +40,12 @@ public sealed interface ImagePolynomial {
     if (map.unknowns() == 1) {
       ResidueAlgebra algebra = ResidueAlgebra.of(polynomial);
       Inverse inverse = algebra.inverse(Unknowns.inOne(map.denominator(), 0));
+      RationalFunction shortest = map.lowestTerms();
+      if (inverse instanceof Inverse.Inverted && shortest.unknowns() == 0) {
+        // (2r + 2)/(r + 1) is one image, not n.
+        Rational value = shortest.numerator().coefficient(Monomial.ONE);
+        return new Found(Polynomial.withRoots(List.of(value)));
+      }
       return inverse instanceof Inverse.Inverted inverted
           ? new Found(
               algebra.characteristic(

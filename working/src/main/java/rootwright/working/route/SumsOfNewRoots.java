@@ -1,0 +1,165 @@
+package rootwright.working.route;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.notation.UnicodeWriter;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.roots.Inverse;
+import rootwright.algebra.roots.ResidueAlgebra;
+import rootwright.algebra.symmetric.NewtonIdentities;
+import rootwright.working.answer.Answer;
+import rootwright.working.ask.Asked;
+import rootwright.working.problem.Problem;
+import rootwright.working.step.Claim;
+import rootwright.working.step.Idea;
+import rootwright.working.step.Setting;
+
+/**
+ * The polynomial with the roots y = f(r) for any f: reduce y, y², … by P(r) = 0, add each up over
+ * the roots, and turn the power sums into coefficients by Newton's identities.
+ */
+final class SumsOfNewRoots implements Route {
+
+  /** Highest degree for which this is still a working for a person. */
+  private static final int HIGHEST_DEGREE = 5;
+
+  private final Optional<String> letter;
+
+  /** With the letter of the answer; absent for that of the problem. */
+  SumsOfNewRoots(Optional<String> letter) {
+    this.letter = letter;
+  }
+
+  @Override
+  public String name() {
+    return "sums-of-new-roots";
+  }
+
+  @Override
+  public String title() {
+    return "add up powers of the new roots";
+  }
+
+  @Override
+  public String teaches() {
+    return "Power sums of the new roots give its coefficients, whatever the map.";
+  }
+
+  @Override
+  public Attempt attempt(Asked asked) {
+    List<OneRootMap> maps = OneRootMap.of(asked);
+    int n = asked.problem().degree();
+    if (maps.isEmpty()) {
+      return OneRootMap.SEVERAL_ROOTS;
+    } else if (n < 2 || n > HIGHEST_DEGREE) {
+      return new Attempt.Declined(
+          n < 2 ? "there is one root only" : "there are too many power sums to work out");
+    }
+    // Without e_n/r the reduced form comes sooner.
+    OneRootMap map = maps.get(maps.size() - 1);
+    ResidueAlgebra algebra = ResidueAlgebra.of(asked.problem().polynomial());
+    return algebra.inverse(map.f().denominator()) instanceof Inverse.Inverted inverted
+        ? worked(asked, map, algebra.times(map.f().numerator(), inverted.value()))
+        : Reasons.ZERO_DENOMINATOR;
+  }
+
+  private Attempt worked(Asked asked, OneRootMap map, Polynomial reduced) {
+    Problem problem = asked.problem();
+    int n = problem.degree();
+    String y = FreshNames.letter(problem);
+    Setting setting = problem.setting();
+    Lines lines = new Lines(setting);
+    Lines named = lines.in(setting.withDefinition(y, problem.ask()));
+    map.write(lines);
+    List<Polynomial> powers = reducedPowers(named, map, reduced, y);
+    SortedSet<Integer> indices = new TreeSet<>();
+    powers.forEach(power -> indices.addAll(PowerSumLines.indices(power)));
+    PowerSumLines sums = PowerSumLines.of(asked, n);
+    sums.write(lines, indices);
+    List<Rational> values = new ArrayList<>(List.of(Rational.of(n)));
+    for (int k = 1; k <= n; k++) {
+      Polynomial power = powers.get(k - 1);
+      sums.total(
+          named,
+          new Formula.Aggregate(
+              Formula.Aggregate.Operation.SUM, Combination.power(Formula.name(y), k)),
+          power);
+      values.add(sums.value(power));
+    }
+    return finish(problem, lines, values, y);
+  }
+
+  /** Writes y, y², …, y^n as polynomials in the root of lower degree. */
+  private static List<Polynomial> reducedPowers(
+      Lines named, OneRootMap map, Polynomial reduced, String y) {
+    Problem problem = map.problem();
+    ResidueAlgebra algebra = ResidueAlgebra.of(problem.polynomial());
+    Formula name = Formula.name(y);
+    named.add(
+        Idea.REDUCE,
+        "by P(%s) = 0".formatted(map.root()),
+        name,
+        map.written(),
+        PolynomialFormula.of(reduced, map.root()));
+    List<Polynomial> powers = new ArrayList<>(List.of(reduced));
+    for (int k = 2; k <= problem.degree(); k++) {
+      Polynomial last = powers.get(k - 2);
+      Polynomial next = algebra.times(last, reduced);
+      named.add(
+          Idea.REDUCE,
+          "multiply and reduce",
+          name.power(k),
+          PolynomialFormula.of(reduced, map.root()).times(PolynomialFormula.of(last, map.root())),
+          PolynomialFormula.of(next, map.root()));
+      powers.add(next);
+    }
+    return powers;
+  }
+
+  /** From the power sums to the coefficients. */
+  private Attempt finish(Problem problem, Lines lines, List<Rational> sums, String y) {
+    int n = problem.degree();
+    List<Rational> e = NewtonIdentities.elementaries(sums);
+    Polynomial monic =
+        Polynomial.ofAscending(
+            IntStream.rangeClosed(0, n)
+                .mapToObj(k -> (n - k) % 2 == 0 ? e.get(n - k) : e.get(n - k).negate())
+                .toList());
+    Polynomial image = monic.primitive();
+    List<String> names = FreshNames.indexed(y, n);
+    Lines below = lines.in(Setting.of(monic, names));
+    for (int k = 1; k <= n; k++) {
+      Combination newton = new Combination();
+      for (int i = 1; i <= k; i++) {
+        if (!e.get(k - i).isZero() && !sums.get(i).isZero()) {
+          newton.plus(
+              i % 2 == 1 ? Rational.ONE : Rational.MINUS_ONE,
+              Combination.product(
+                  List.of(Formula.number(e.get(k - i)), Formula.number(sums.get(i)))));
+        }
+      }
+      below.add(
+          k == 1 ? Idea.STATE : Idea.NEWTON,
+          k == 1 ? "one letter for each new root" : "Newton",
+          CoefficientLines.inRoots(names, k),
+          k == 1 ? newton.formula() : newton.formula().over(Formula.number(k)),
+          Formula.number(e.get(k)));
+    }
+    String shownIn = letter.orElse(problem.unknown());
+    lines.addRoots(
+        Idea.STATE,
+        "these are its coefficients, with alternating signs; its roots are "
+            + UnicodeWriter.write(problem.ask()),
+        Formula.equation(PolynomialFormula.of(image, shownIn), Formula.number(0)),
+        new Claim.HasRoots(problem.setting(), image, problem.ask()));
+    return new Attempt.Worked(
+        title(), lines.steps(), new Answer.PolynomialIn(image, shownIn), List.of());
+  }
+}
