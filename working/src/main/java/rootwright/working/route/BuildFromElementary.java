@@ -57,7 +57,7 @@ final class BuildFromElementary implements Route {
           ? Reasons.READ_OFF
           : tooHigh(ask) ? tooMany() : new Builder(asked).upright(ask);
     } else if (asked.quotient().isEmpty()) {
-      return Reasons.NOT_SYMMETRIC;
+      return Reasons.notSymmetric(asked);
     }
     Optional<SymmetricFraction> fraction = SymmetricFraction.of(asked);
     if (fraction.isEmpty()) {

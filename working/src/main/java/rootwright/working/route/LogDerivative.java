@@ -63,7 +63,9 @@ final class LogDerivative implements Route {
     Polynomial.Division division = f.numerator().divide(f.denominator());
     Polynomial whole = division.quotient();
     Rational c = division.remainder().coefficient(0).over(f.denominator().lead()).negate();
-    if (whole.degree() > 0) {
+    if (p.at(k).isZero()) {
+      return Reasons.ZERO_DENOMINATOR;
+    } else if (whole.degree() > 0) {
       return new Attempt.Declined("powers of the roots would be left over; reduce them first");
     }
     Lines lines = new Lines(asked.problem().setting());
@@ -113,6 +115,9 @@ final class LogDerivative implements Route {
   /** Σ c/(k − r)² = c·((P′/P)² − P″/P) at k. */
   private static Attempt doublePole(Asked asked, RootFunction f, Rational k) {
     Polynomial p = asked.problem().polynomial();
+    if (p.at(k).isZero()) {
+      return Reasons.ZERO_DENOMINATOR;
+    }
     Rational c = f.numerator().coefficient(0).over(f.denominator().lead());
     Lines lines = new Lines(asked.problem().setting());
     String x = asked.problem().unknown();

@@ -44,7 +44,9 @@ final class NewtonSums implements Route {
   @Override
   public Attempt attempt(Asked asked) {
     if (asked.symmetric().isEmpty()) {
-      return asked.quotient().isPresent() ? Reasons.ROOT_IN_DENOMINATOR : Reasons.NOT_SYMMETRIC;
+      return asked.quotient().isPresent()
+          ? Reasons.ROOT_IN_DENOMINATOR
+          : Reasons.notSymmetric(asked);
     }
     SymmetricPolynomial ask = asked.symmetric().get();
     if (OrbitSums.isElementary(ask)) {

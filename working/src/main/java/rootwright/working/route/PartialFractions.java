@@ -47,6 +47,9 @@ final class PartialFractions implements Route {
     }
     Optional<LinearFactors> factors =
         LinearFactors.of(f.get().denominator()).filter(LinearFactors::areDistinct);
+    if (asked.problem().polynomial().gcd(f.get().denominator()).degree() > 0) {
+      return Reasons.ZERO_DENOMINATOR;
+    }
     return factors.isPresent()
         ? split(asked, f.get(), factors.get())
         : new Attempt.Declined(

@@ -1,15 +1,23 @@
 package rootwright.working.route;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
+import java.util.stream.IntStream;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
+import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.symmetric.Partition;
 import rootwright.algebra.symmetric.SymmetricPolynomial;
 import rootwright.working.ask.Asked;
+import rootwright.working.check.exact.Expansion;
 import rootwright.working.step.Idea;
 
 /** Reads the ask off: a sum of multiples of e_1, e_2, …, or such a sum over a single e_k. */
 final class ReadOff implements Route {
+
+  private static final String OVER_COMMON = "write it over the common denominator and read it off";
 
   @Override
   public String name() {
@@ -30,12 +38,55 @@ final class ReadOff implements Route {
   public Attempt attempt(Asked asked) {
     if (asked.symmetric().isPresent()) {
       return upright(asked, asked.symmetric().get());
+    }
+    Optional<Integer> factors = rootsBelow(asked);
+    if (factors.isPresent()) {
+      return reciprocals(asked, factors.get());
     } else if (asked.quotient().isEmpty()) {
-      return Reasons.NOT_SYMMETRIC;
+      return Reasons.notSymmetric(asked);
     }
     return SymmetricFraction.of(asked)
         .map(fraction -> fraction(asked, fraction))
         .orElse(Reasons.TOO_LONG);
+  }
+
+  /** k, if the ask is the sum of one over all products of k roots. */
+  private static Optional<Integer> rootsBelow(Asked asked) {
+    if (!(asked.formula() instanceof Formula.Aggregate sum)
+        || sum.operation() != Formula.Aggregate.Operation.SUM) {
+      return Optional.empty();
+    }
+    return Expansion.of(sum.body(), asked.problem())
+        .filter(body -> body.numerator().equals(MultivariatePolynomial.ONE))
+        .filter(body -> body.denominator().terms().size() == 1)
+        .map(body -> body.denominator().terms().firstEntry())
+        .filter(under -> under.getValue().isOne())
+        .map(under -> under.getKey())
+        .filter(
+            under ->
+                IntStream.range(0, under.length()).allMatch(place -> under.exponent(place) <= 1))
+        .map(Monomial::degree);
+  }
+
+  /** Σ 1/(r·s·…) = e_(n−k)/e_n. */
+  private static Attempt reciprocals(Asked asked, int k) {
+    CoefficientLines coefficients = CoefficientLines.of(asked.problem());
+    int n = asked.problem().degree();
+    Rational below = coefficients.values().get(n);
+    if (below.isZero()) {
+      return Reasons.ZERO_DENOMINATOR;
+    }
+    Rational above = coefficients.values().get(n - k);
+    Lines lines = new Lines(asked.problem().setting());
+    coefficients.write(lines, new TreeSet<>(k == n ? List.of(n) : List.of(n - k, n)));
+    lines.add(
+        Idea.COMMON_DENOMINATOR,
+        "over the common denominator",
+        asked.formula(),
+        (k == n ? Formula.number(1) : NamedForm.elementary(n - k)).over(NamedForm.elementary(n)),
+        Formula.number(above).over(Formula.number(below)),
+        Formula.number(above.over(below)));
+    return Attempt.Worked.of(OVER_COMMON, lines.steps(), above.over(below));
   }
 
   private static Attempt upright(Asked asked, SymmetricPolynomial ask) {
@@ -91,8 +142,7 @@ final class ReadOff implements Route {
         fraction.written(),
         fraction.worked(coefficients.values()),
         Formula.number(value.get()));
-    return Attempt.Worked.of(
-        "write it over the common denominator and read it off", lines.steps(), value.get());
+    return Attempt.Worked.of(OVER_COMMON, lines.steps(), value.get());
   }
 
   private static boolean isBare(SymmetricPolynomial ask) {

@@ -1,9 +1,11 @@
 package rootwright.working.route;
 
+import rootwright.working.ask.Asked;
+
 /** Reasons for declining that several routes have in common. */
 final class Reasons {
 
-  static final Attempt NOT_SYMMETRIC =
+  private static final Attempt NOT_SYMMETRIC =
       new Attempt.Declined(
           "the ask changes when two roots are exchanged, so the coefficients alone do not give it");
 
@@ -14,8 +16,12 @@ final class Reasons {
 
   static final Attempt ZERO_DENOMINATOR = new Attempt.Declined("a denominator is zero");
 
-  static final Attempt TOO_LONG =
-      new Attempt.Declined("over one denominator the fraction has too many terms to be written");
+  static final Attempt TOO_LONG = new Attempt.Declined("written out, the ask has too many terms");
+
+  /** Why an ask that is not known to be symmetric cannot be worked as one that is. */
+  static Attempt notSymmetric(Asked asked) {
+    return asked.expression().isPresent() ? NOT_SYMMETRIC : TOO_LONG;
+  }
 
   private Reasons() {}
 }

@@ -115,7 +115,7 @@ final class ReducePowers implements Route {
                     && product.factors().stream().anyMatch(Formula.Sum.class::isInstance)));
   }
 
-  /** The name of the root in an ask that is in one root. */
+  /** The name of the root in an ask that is in one root; the only root may go unnamed. */
   static String rootIn(Asked asked) {
     return asked.problem().roots().stream()
         .filter(
@@ -125,6 +125,6 @@ final class ReducePowers implements Route {
                     .contains(
                         part -> part instanceof Formula.Name name && name.spelling().equals(root)))
         .findFirst()
-        .orElseThrow();
+        .orElse(asked.problem().roots().get(0));
   }
 }

@@ -20,7 +20,7 @@ public final class Routes {
           new TransformRoots(),
           new PartialFractions(),
           new InterpolateAtRoots(),
-          new SubstituteForOthers(),
+          new Substitute(),
           new SplitOffRationalRoot(),
           new PairUp(),
           new SumAndDifference());

@@ -51,7 +51,7 @@ final class SplitOffRationalRoot implements Route {
   @Override
   public Attempt attempt(Asked asked) {
     if (asked.quotient().isEmpty()) {
-      return Reasons.NOT_SYMMETRIC;
+      return Reasons.notSymmetric(asked);
     }
     List<Rational> known = new ArrayList<>();
     Polynomial polynomial = asked.problem().polynomial();
@@ -109,7 +109,7 @@ final class SplitOffRationalRoot implements Route {
       KnownAndOpen parts = KnownAndOpen.of(knownPutIn(), lastTwo());
       Optional<SymmetricFraction> open = inLastTwo(parts.open());
       if (open.isEmpty()) {
-        return Reasons.NOT_SYMMETRIC;
+        return new Attempt.Declined("what is left is not symmetric in the last two roots");
       } else if (open.get().size() > MOST_TERMS + 1) {
         return new Attempt.Declined("what is left in the last two roots is too long");
       }

@@ -64,6 +64,8 @@ final class TransformRoots implements Route {
     boolean purePower = f.denominator().monic().equals(Polynomial.withRoots(List.of(k)).power(m));
     if (!purePower || f.numerator().degree() != 0 || m > HIGHEST) {
       return new Attempt.Declined("below stands no power of r − k; split the fraction first");
+    } else if (asked.problem().polynomial().at(k).isZero()) {
+      return Reasons.ZERO_DENOMINATOR;
     }
     Rational c = f.numerator().coefficient(0).over(f.denominator().lead());
     Setting setting = asked.problem().setting();

@@ -6,9 +6,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class SubstituteForOthersTest {
+class SubstituteTest {
 
-  private final Route route = new SubstituteForOthers();
+  private final Route route = new Substitute();
 
   /** Worked out independently, by hand. */
   @ParameterizedTest
@@ -37,9 +37,29 @@ class SubstituteForOthersTest {
         .contains("y = -2 - t", "1/(r + s) = 1/y", "y^3 + 4*y^2 + y - 11 = 0");
   }
 
+  /** Worked out independently, with a common denominator. */
+  @ParameterizedTest
+  @CsvSource({
+    "1 -2 7 -3, sum (r+1)/(r-2), 0",
+    "1 0 -4 1, sum (r^2+1)/(3-r)^2, 485/128",
+    "1 0 0 0 -1 3, sum (r^2+1)/r, 1/3",
+    "2 -1, sum (r+3)/(r-1), -7",
+  })
+  void whatStandsAboveAndBelowGetsOneName(String coefficients, String ask, String value) {
+    assertThat(Exercise.of(coefficients, ask).valueBy(route)).hasToString(value);
+  }
+
   @Test
-  void termsWithOneRootNeedNoSubstitution() {
-    assertThat(Exercise.of("1 -4 2 6", "sum r^2").refusalOf(route)).contains("one root");
+  void theNameIsTheExpressionBelowTheStroke() {
+    assertThat(Exercise.of("1 -2 7 -3", "sum (r+1)/(r-2)").linesBy(route))
+        .startsWith("y = r - 2", "(r + 1)/(r - 2) = 3/y + 1", "y^3 + 4*y^2 + 11*y + 11 = 0");
+    assertThat(Exercise.of("1 -2 7 -3", "sum (r+1)/(2-r)").linesBy(route)).contains("y = 2 - r");
+  }
+
+  @Test
+  void whatStandsOnceNeedsNoName() {
+    assertThat(Exercise.of("1 -4 2 6", "sum r^2").refusalOf(route)).contains("twice");
+    assertThat(Exercise.of("1 -4 2 6", "sum 1/(r-1)").refusalOf(route)).contains("twice");
   }
 
   @Test

@@ -9,14 +9,16 @@ import rootwright.algebra.notation.Formula;
 import rootwright.working.ask.Asked;
 import rootwright.working.check.exact.Expansion;
 import rootwright.working.problem.Problem;
+import rootwright.working.problem.RootFunction;
 
 /**
- * Where each term is the same for all roots but one, puts e_1 − r for the sum of the others and
- * e_n/r for their product, so that one root is left in each term.
+ * Gives a quantity a name where that leaves one letter: r − k in a fraction that has it above and
+ * below; or, where each term is the same for all roots but one, e_1 − r for the sum of the others
+ * and e_n/r for their product.
  */
-final class SubstituteForOthers implements Route {
+final class Substitute implements Route {
 
-  static final String TITLE = "put one root for the sum of the others";
+  private static final String FOR_OTHERS = "put one root for the sum of the others";
 
   @Override
   public String name() {
@@ -25,20 +27,22 @@ final class SubstituteForOthers implements Route {
 
   @Override
   public String title() {
-    return TITLE;
+    return "give a repeated quantity a name";
   }
 
   @Override
   public String teaches() {
-    return "The other roots together are known as soon as one root is.";
+    return "A good name leaves one letter where there were several.";
   }
 
   @Override
   public Attempt attempt(Asked asked) {
     if (asked.quotient().isEmpty()) {
-      return Reasons.NOT_SYMMETRIC;
-    } else if (asked.sumOverRoots().isPresent() || asked.productOverRoots().isPresent()) {
-      return new Attempt.Declined("every term has one root in it already");
+      return Reasons.notSymmetric(asked);
+    } else if (asked.sumOverRoots().isPresent()) {
+      return inOneRoot(asked, asked.sumOverRoots().get());
+    } else if (asked.productOverRoots().isPresent()) {
+      return new Attempt.Declined("every factor has one root in it already");
     }
     Problem problem = asked.problem();
     Optional<Formula> written = WrittenOut.of(problem);
@@ -55,14 +59,42 @@ final class SubstituteForOthers implements Route {
     for (OthersReplaced.ProductAs productAs : OthersReplaced.ProductAs.values()) {
       Optional<OthersReplaced> replaced = common(terms, problem, productAs);
       if (replaced.isPresent()) {
-        OneForOthers lines = new OneForOthers(asked, terms.get(0), replaced.get());
-        last = product ? lines.product() : lines.sum();
+        last = forOthers(asked, terms.get(0), replaced.get(), product);
       }
       if (last instanceof Attempt.Worked) {
         return last;
       }
     }
     return last;
+  }
+
+  /** A fraction in which r − k stands above as well as below. */
+  private static Attempt inOneRoot(Asked asked, RootFunction f) {
+    if (f.isPolynomial() || f.numerator().degree() < 1) {
+      return new Attempt.Declined("nothing stands in it twice, so a name shortens nothing");
+    } else if (!(asked.formula() instanceof Formula.Aggregate sum)) {
+      return new Attempt.Declined("the terms are not gathered under one sign");
+    } else {
+      Formula root =
+          asked.problem().roots().stream()
+              .map(Formula::name)
+              .filter(name -> sum.body().contains(name::equals))
+              .findFirst()
+              .orElseThrow();
+      Lines lines = new Lines(asked.problem().setting());
+      return new SumInOneRoot(asked, lines, "give what stands below a name", sum.body(), f, root)
+          .worked();
+    }
+  }
+
+  private static Attempt forOthers(
+      Asked asked, Formula term, OthersReplaced replaced, boolean product) {
+    Formula root = Formula.name(asked.problem().roots().get(replaced.root()));
+    Lines lines = new Lines(asked.problem().setting());
+    new OneForOthers(asked.problem(), replaced, lines).write();
+    return product
+        ? new ProductInOneRoot(asked, lines, FOR_OTHERS, term, replaced.f(), root).worked()
+        : new SumInOneRoot(asked, lines, FOR_OTHERS, term, replaced.f(), root).worked();
   }
 
   /** What the first term turns into, if every term turns into the same function of another root. */
