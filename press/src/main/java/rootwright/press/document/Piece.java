@@ -11,8 +11,14 @@ public sealed interface Piece {
   /** The answer of the case that fits. */
   <R> R choose(Cases<R> cases);
 
-  /** Words as they are read. Blanks at both ends are kept. */
+  /**
+   * Words as they are read. Blanks at both ends are kept; a typed apostrophe becomes a true one.
+   */
   record Words(String text) implements Piece {
+    public Words {
+      text = text.replaceAll("(?<=\\p{L})'(?=\\p{L})", "’");
+    }
+
     @Override
     public <R> R choose(Cases<R> cases) {
       return cases.words(this);

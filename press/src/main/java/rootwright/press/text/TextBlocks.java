@@ -24,7 +24,13 @@ final class TextBlocks implements Block.Cases<TextLines>, Response.Cases<TextLin
   }
 
   void all(List<Block> blocks) {
-    blocks.forEach(block -> block.choose(this));
+    for (int k = 0; k < blocks.size(); k++) {
+      boolean begins = k == 0 || !(blocks.get(k - 1) instanceof Block.WorkedLine);
+      if (begins && blocks.get(k) instanceof Block.WorkedLine) {
+        lines.gap();
+      }
+      blocks.get(k).choose(this);
+    }
   }
 
   @Override

@@ -1,0 +1,114 @@
+package rootwright.press.deliverable;
+
+import static rootwright.press.document.Piece.line;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import rootwright.press.document.Audience;
+import rootwright.press.document.Block;
+import rootwright.press.document.Piece;
+import rootwright.press.paper.Paper;
+import rootwright.press.paper.PaperItem;
+import rootwright.press.paper.Task;
+import rootwright.press.paper.Version;
+import rootwright.working.route.Working;
+import rootwright.working.solve.Solution;
+
+/**
+ * A handout from the problems of a paper: each thing to know with its conditions and one solved
+ * sample, what goes wrong, and up to three problems to try with the answers overleaf.
+ *
+ * <p>The first problem of each route is the sample; the others are left to try.
+ */
+final class Handout implements Deliverable {
+
+  private static final int TO_TRY = 3;
+  private static final int WRONG = 4;
+
+  @Override
+  public String name() {
+    return "handout";
+  }
+
+  @Override
+  public String subtitle() {
+    return "handout";
+  }
+
+  @Override
+  public Audience audience() {
+    return Audience.COACH;
+  }
+
+  @Override
+  public List<Block> blocks(Paper paper, Version version) {
+    Map<String, Solution> samples = new LinkedHashMap<>();
+    List<Solution> others = new ArrayList<>();
+    for (PaperItem item : version.items()) {
+      if (item.task() instanceof Task.Find find && !find.current().solution().routes().isEmpty()) {
+        Solution solution = find.current().solution();
+        if (samples.putIfAbsent(solution.routes().get(0).route(), solution) != null) {
+          others.add(solution);
+        }
+      }
+    }
+    List<Block> blocks = new ArrayList<>();
+    samples.values().forEach(sample -> fact(sample, blocks));
+    wrong(samples, blocks);
+    toTry(others.subList(0, Math.min(TO_TRY, others.size())), blocks);
+    return blocks;
+  }
+
+  private static void fact(Solution sample, List<Block> blocks) {
+    Working working = sample.routes().get(0);
+    blocks.add(new Block.Heading(1, line(capital(working.title()))));
+    blocks.add(Block.paragraph(working.teaches()));
+    List<String> conditions = new ArrayList<>(sample.conditions());
+    conditions.addAll(working.conditions());
+    if (!conditions.isEmpty()) {
+      blocks.add(
+          new Block.Entries(
+              Block.Entries.Marker.DASH, conditions.stream().distinct().map(Piece::line).toList()));
+    }
+    blocks.add(new Block.Paragraph(Wording.of(sample)));
+    blocks.addAll(WorkingBlocks.lines(working));
+  }
+
+  private static void wrong(Map<String, Solution> samples, List<Block> blocks) {
+    List<List<Piece>> slips =
+        samples.values().stream()
+            .flatMap(sample -> sample.slips().stream())
+            .map(Solution.WrongTurning::text)
+            .distinct()
+            .limit(WRONG)
+            .map(Piece::line)
+            .toList();
+    if (!slips.isEmpty()) {
+      blocks.add(
+          new Block.Frame(
+              line("What goes wrong"),
+              List.of(new Block.Entries(Block.Entries.Marker.DASH, slips))));
+    }
+  }
+
+  private static void toTry(List<Solution> others, List<Block> blocks) {
+    if (others.isEmpty()) {
+      return;
+    }
+    blocks.add(Block.heading("To try"));
+    blocks.add(
+        new Block.Entries(Block.Entries.Marker.NUMBER, others.stream().map(Wording::of).toList()));
+    blocks.add(new Block.PageBreak());
+    blocks.add(Block.heading("Answers"));
+    blocks.add(
+        new Block.Entries(
+            Block.Entries.Marker.NUMBER,
+            others.stream().map(other -> AnswerPieces.exact(other.answer())).toList()));
+  }
+
+  private static String capital(String title) {
+    return title.isEmpty() ? title : Character.toUpperCase(title.charAt(0)) + title.substring(1);
+  }
+}

@@ -1,0 +1,109 @@
+package rootwright.press.deliverable;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import rootwright.algebra.notation.Formula;
+import rootwright.press.document.Piece;
+import rootwright.press.paper.Form;
+import rootwright.press.paper.Task;
+import rootwright.press.paper.WholeNumberRule;
+import rootwright.working.answer.Answer;
+import rootwright.working.solve.Given;
+import rootwright.working.solve.Solution;
+
+/** A problem as a sentence on a paper. */
+final class Wording {
+
+  private static final List<Map.Entry<String, String>> FAMILIES =
+      List.of(
+          Map.entry("S", "the sum of the kth powers of the roots"),
+          Map.entry("p", "the sum of the kth powers of the roots"),
+          Map.entry("e", "the sum of all products of k different roots"),
+          Map.entry("h", "the sum of all products of k roots, repetitions allowed"));
+
+  private Wording() {}
+
+  /** What is given and asked, as one paragraph. */
+  static List<Piece> of(Task task) {
+    if (task instanceof Task.Prove prove) {
+      return prove.claim();
+    }
+    Task.Find find = (Task.Find) task;
+    Solution solution = find.current().solution();
+    List<Piece> sentence = new ArrayList<>(of(solution));
+    if (find.form() instanceof Form.WholeNumber) {
+      WholeNumberRule.of(solution.answer()).ifPresent(rule -> sentence.addAll(rule.sentence()));
+    }
+    return sentence;
+  }
+
+  /** The problem of a solution. */
+  static List<Piece> of(Solution solution) {
+    Given given = solution.given();
+    Formula equation = Formula.equation(given.polynomial(), Formula.number(0));
+    List<Piece> sentence = new ArrayList<>();
+    if (given.roots().isEmpty() || isWord(given.find())) {
+      sentence.addAll(Piece.line("Given is ", equation, ". "));
+    } else {
+      sentence.addAll(
+          Piece.line(
+              "Let ",
+              names(given.roots()),
+              given.roots().size() == 1 ? " be the root of " : " be the roots of ",
+              equation,
+              ". "));
+    }
+    sentence.addAll(asked(given.find(), solution.answer()));
+    families(given.find(), sentence);
+    return sentence;
+  }
+
+  /** Says what S₉ or e₂ means, once for each letter. */
+  private static void families(Formula find, List<Piece> sentence) {
+    for (Map.Entry<String, String> family : FAMILIES) {
+      if (find.contains(part -> isOf(part, family.getKey()))) {
+        Formula member = new Formula.Family(family.getKey(), Formula.name("k"));
+        sentence.addAll(Piece.line(" Here ", member, " is " + family.getValue() + "."));
+      }
+    }
+  }
+
+  private static boolean isOf(Formula part, String letter) {
+    return part instanceof Formula.Family family && family.letter().equals(letter);
+  }
+
+  private static Piece names(List<String> roots) {
+    return new Piece.Enumeration(
+        roots.stream().map(root -> Piece.line(Formula.name(root))).toList());
+  }
+
+  /** An ask that is a word speaks of the polynomial, not of single roots. */
+  private static boolean isWord(Formula find) {
+    return find instanceof Formula.Application application && application.arguments().isEmpty();
+  }
+
+  private static List<Piece> asked(Formula find, Answer answer) {
+    if (!(find instanceof Formula.Application application)) {
+      return found(find, answer);
+    }
+    Formula argument = application.arguments().isEmpty() ? find : application.arguments().get(0);
+    return switch (application.function()) {
+      case "discriminant" -> Piece.line("Find the discriminant.");
+      case "roots" -> Piece.line("Find all its roots.");
+      case "real roots" ->
+          Piece.line("How many real roots does it have, counted with multiplicity?");
+      case "reduce" ->
+          Piece.line("Write ", argument, " as a polynomial of lower degree in the root.");
+      case "polynomial with roots" ->
+          Piece.line("Find a polynomial with the roots ", argument, ".");
+      default -> found(find, answer);
+    };
+  }
+
+  private static List<Piece> found(Formula find, Answer answer) {
+    return answer instanceof Answer.Values
+        ? Piece.line("Find all possible values of ", find, ".")
+        : Piece.line("Find ", find, ".");
+  }
+}
