@@ -37,7 +37,7 @@ public final class Sentences {
           new Sentence(
               "reduce",
               "a high power of one root, reduced",
-              "Let r be a root of {polynomial}. Write {expression} with the lowest powers of r.",
+              "Let {root} be a root of {polynomial}. Write {expression} with the lowest powers of {root}.",
               "reduce({expression})",
               Map.of("polynomial", POLYNOMIAL, "expression", "expression in one root"),
               Map.of("polynomial", "x^3 - 3x + 7", "expression", "r^7")),

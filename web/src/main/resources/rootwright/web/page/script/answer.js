@@ -15,7 +15,7 @@ export function answerSection(solution, figures) {
       { class: "column" },
       value,
       remarks.length > 0 ? make("span", { class: "remark" }, remarks.join(" \u2002 ")) : "",
-      answer.reduced ? make("p", { class: "reduced" }, "In lowest powers: ", formula(answer.reducedSet)) : "",
+      answer.reducedSet && answer.reducedSet.text !== answer.text ? make("p", { class: "reduced" }, "In lowest powers: ", formula(answer.reducedSet)) : "",
     ),
     make("div", { class: "beside" }, ...figures),
   );

@@ -20,7 +20,7 @@ export function values(all) {
         "g",
         { role: "img", "aria-label": value.spoken ?? value.text },
         draw("circle", { class: "point", cx: x(value.at), cy: 40, r: 4.5 }),
-        draw("text", { class: "tick", x: x(value.at), y: at % 2 === 0 ? 26 : 14, "text-anchor": "middle" }, short(value.at)),
+        draw("text", { class: "tick", x: x(value.at), y: real.length < 5 || at % 2 === 0 ? 26 : 12, "text-anchor": "middle" }, short(value.at)),
       ),
     ),
   ];

@@ -37,7 +37,7 @@ export function showKinds(sentences, current, choose) {
 
 function gapOr(part) {
   if (part.text) return part.text;
-  if (part.roots) return "r, s, …";
+  if (part.roots) return make("i", {}, part.roots === "roots" ? "r, s, …" : "r");
   return make("span", { class: "gap" }, make("span", { class: "unseen" }, "blank"), "\u2003");
 }
 

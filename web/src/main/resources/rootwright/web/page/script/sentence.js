@@ -2,13 +2,13 @@
 
 const GAP = /\{([a-z]+)\}/g;
 
-/** The parts of the sentence: {text}, {roots: true} or {blank: name}. */
+/** The parts of the sentence: {text}, {roots: "roots" or "root"} or {blank: name}. */
 export function partsOf(words) {
   const parts = [];
   let from = 0;
   for (const gap of words.matchAll(GAP)) {
     if (gap.index > from) parts.push({ text: words.slice(from, gap.index) });
-    parts.push(gap[1] === "roots" ? { roots: true } : { blank: gap[1] });
+    parts.push(gap[1] === "roots" || gap[1] === "root" ? { roots: gap[1] } : { blank: gap[1] });
     from = gap.index + gap[0].length;
   }
   if (from < words.length) parts.push({ text: words.slice(from) });

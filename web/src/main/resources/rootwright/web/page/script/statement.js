@@ -25,11 +25,11 @@ export class Statement {
     this.named = named;
     const old = Object.fromEntries([...this.blanks].map(([name, blank]) => [name, blank.text]));
     this.blanks.clear();
-    this.roots = undefined;
+    this.roots = [];
     this.place.replaceChildren(
       ...partsOf(sentence.words).map((part) => {
         if (part.text) return part.text;
-        if (part.roots) return (this.roots = make("span", { class: "roots" }, "r, s, …"));
+        if (part.roots) return this.rootsHere(part.roots);
         const text = texts[part.blank] ?? old[part.blank] ?? sentence.example[part.blank] ?? "";
         const blank = new Blank(part.blank, sentence.labels[part.blank], text, () => this.changed(), () => this.commit());
         this.blanks.set(part.blank, blank);
@@ -80,19 +80,26 @@ export class Statement {
         blank.show(written);
       }
     }
-    if (reply.roots && this.roots) this.showRoots(reply.roots);
+    if (reply.roots) this.showRoots(reply.roots);
     nameRoots(this.place, (reply.roots ?? []).map((root) => root.text));
     this.say(broken?.[1].text, broken);
     if (!broken) this.heard.read();
     return !broken;
   }
 
+  /** A place in the sentence for all root names, or for the first. */
+  rootsHere(which) {
+    const place = make("span", { class: "roots" }, make("i", {}, which === "roots" ? "r, s, …" : "r"));
+    this.roots.push({ place, which });
+    return place;
+  }
+
   showRoots(roots) {
-    const list = roots.flatMap((root, at) => [
-      at === 0 ? "" : ", ",
-      make("span", { class: "name-of-root", tabindex: "0", role: "img", "aria-label": `root ${root.text}`, "data-root": root.text }, formula(root)),
-    ]);
-    this.roots.replaceChildren(...list.filter((piece) => piece !== ""));
+    for (const { place, which } of this.roots) {
+      const shown = which === "roots" ? roots : roots.slice(0, 1);
+      const pieces = shown.flatMap((root, at) => [at === 0 ? "" : ", ", named(root)]);
+      if (shown.length > 0) place.replaceChildren(...pieces.filter((piece) => piece !== ""));
+    }
   }
 
   /** Shows what the server could not do with the statement as a whole, at its blank if it can be told. */
@@ -124,4 +131,10 @@ export class Statement {
       this.refusal.append(" Perhaps ", make("button", { type: "button", onclick: mend }, error.mend), "?");
     }
   }
+}
+
+/** The name of a root, which lights that root. */
+function named(root) {
+  const attributes = { class: "name-of-root", tabindex: "0", role: "img", "aria-label": `root ${root.text}`, "data-root": root.text };
+  return make("span", attributes, formula(root));
 }

@@ -10,6 +10,7 @@ export function takeSection(solution) {
     } }, name);
   const download = (name, ending, type, text) =>
     make("button", { type: "button", onclick: () => save(`problem.${ending}`, type, text()) }, name);
+  const unbroken = (...pieces) => make("span", { class: "unbroken" }, ...pieces);
   return make(
     "section",
     { class: "take" },
@@ -17,18 +18,18 @@ export function takeSection(solution) {
       "p",
       {},
       "Copy as ",
-      copy("LaTeX", () => latex(solution)),
-      ", ",
+      unbroken(copy("LaTeX", () => latex(solution)), ","),
+      " ",
       copy("MathML", () => mathml(solution)),
       " or ",
-      copy("plain text", () => plainText(solution)),
-      "; download as ",
-      download("LaTeX", "tex", "application/x-tex", () => latex(solution)),
-      ", ",
+      unbroken(copy("plain text", () => plainText(solution)), ";"),
+      " download as ",
+      unbroken(download("LaTeX", "tex", "application/x-tex", () => latex(solution)), ","),
+      " ",
       download("plain text", "txt", "text/plain", () => plainText(solution)),
       " or ",
-      download("JSON", "json", "application/json", () => JSON.stringify(solution, null, 2)),
-      "; or ",
+      unbroken(download("JSON", "json", "application/json", () => JSON.stringify(solution, null, 2)), ";"),
+      " or ",
       make("button", { type: "button", onclick: () => print() }, "print"),
       " the page.",
       told,

@@ -54,13 +54,16 @@ export function showWaiting(told, stop) {
   );
 }
 
+/** Routes that do not apply, those with the same reason on one line. */
 function declinedSection(declined) {
   if (declined.length === 0) return undefined;
+  const reasons = new Map();
+  for (const { title, why } of declined) reasons.set(why, [...(reasons.get(why) ?? []), title]);
   return make(
     "section",
     { class: "declined" },
     make("h2", {}, "Not by"),
-    make("ul", {}, ...declined.map((route) => make("li", {}, make("b", {}, route.title), ` \u2014 ${route.why}`))),
+    make("ul", {}, ...[...reasons].map(([why, titles]) => make("li", {}, make("b", {}, titles.join("; ")), ` \u2014 ${why}`))),
   );
 }
 
