@@ -6,13 +6,13 @@ import java.time.Duration;
  * What one request may use.
  *
  * @param time after this it is stopped
- * @param alone how long it goes on while nobody listens, such as between two visits of a page
+ * @param alone how often it is looked whether anybody listens; found alone twice, it is stopped
  */
 public record Budget(Duration time, Duration alone) {
 
   /** For one problem. */
-  public static final Budget PROBLEM = new Budget(Duration.ofSeconds(30), Duration.ofSeconds(3));
+  public static final Budget PROBLEM = new Budget(Duration.ofSeconds(30), Duration.ofSeconds(2));
 
   /** For a scan that may take its time. */
-  public static final Budget SCAN = new Budget(Duration.ofHours(6), Duration.ofSeconds(3));
+  public static final Budget SCAN = new Budget(Duration.ofHours(6), Duration.ofSeconds(2));
 }

@@ -63,7 +63,7 @@ public final class Jobs implements AutoCloseable {
     var unused =
         clock.schedule(
             () -> overtime(job, budget), budget.time().toMillis(), TimeUnit.MILLISECONDS);
-    watch(job, budget);
+    watch(job, budget, false);
     return job;
   }
 
@@ -75,7 +75,10 @@ public final class Jobs implements AutoCloseable {
   /** Stops everything. */
   @Override
   public void close() {
-    jobs.values().forEach(Job::stop);
+    for (Job job : jobs.values()) {
+      job.end(stopped());
+      job.stop();
+    }
     workers.shutdownNow();
     clock.shutdownNow();
   }
@@ -125,8 +128,8 @@ public final class Jobs implements AutoCloseable {
     }
   }
 
-  private void watch(Job job, Budget budget) {
-    boolean alone = job.isAlone();
+  /** Looks again after a while; a job is stopped that is found alone twice in a row. */
+  private void watch(Job job, Budget budget, boolean alone) {
     var unused =
         clock.schedule(
             () -> lookAfter(job, budget, alone), budget.alone().toMillis(), TimeUnit.MILLISECONDS);
@@ -143,7 +146,7 @@ public final class Jobs implements AutoCloseable {
       job.end(failed(new Fault(507, "too-large", "This ask needs more memory than the desk has.")));
       job.stop();
     } else {
-      watch(job, budget);
+      watch(job, budget, job.isAlone());
     }
   }
 

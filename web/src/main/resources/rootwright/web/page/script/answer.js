@@ -5,7 +5,8 @@ import { make, formula, displayed } from "./element.js";
 export function answerSection(solution, figures) {
   const { answer } = solution;
   const words = answer.kind === "none" || answer.kind === "truth";
-  const value = make("span", { class: words ? "value words" : "value", id: "answer" }, ...shown(answer));
+  const long = answer.text.length > 160 && !answer.values?.length;
+  const value = make("span", { class: ["value", words ? "words" : "", long ? "long" : ""].join(" ").trim(), id: "answer" }, ...shown(answer));
   const remarks = remarksOn(answer);
   return make(
     "section",
