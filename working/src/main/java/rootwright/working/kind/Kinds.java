@@ -7,6 +7,7 @@ import rootwright.working.route.ClassProfile;
 import rootwright.working.route.DiscriminantRoutes;
 import rootwright.working.route.ImageRoutes;
 import rootwright.working.route.RealRootRoutes;
+import rootwright.working.route.RootRoutes;
 import rootwright.working.route.Route;
 import rootwright.working.route.Routes;
 import rootwright.working.slip.ImageSlips;
@@ -35,7 +36,7 @@ public final class Kinds {
             new ResidueKind(bare, checks),
             new DiscriminantKind(
                 new Assembly(DiscriminantRoutes.before(routes), slips, checks), checks),
-            new RootsKind(bare),
+            new RootsKind(new Assembly(RootRoutes.ALL, List.of(), checks)),
             new RealRootsKind(new Assembly(RealRootRoutes.ALL, List.of(), checks)),
             new ReduceKind(assembly, checks),
             new PolynomialAnswerKind(
