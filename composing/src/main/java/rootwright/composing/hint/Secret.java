@@ -1,0 +1,115 @@
+package rootwright.composing.hint;
+
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.FormulaExpansion;
+import rootwright.algebra.notation.NormalForm;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
+import rootwright.working.answer.Answer;
+import rootwright.working.answer.AnswerFormula;
+import rootwright.working.solve.Solution;
+
+/** What a hint must not say: the answer or its negative in any form, and the wrong options. */
+final class Secret {
+
+  private static final Pattern NUMBER = Pattern.compile("[0-9]+(?:\\.[0-9]+)?(?:/[0-9]+)?");
+
+  private final Answer answer;
+  private final List<Formula> forms;
+  private final Set<Rational> keys = new HashSet<>();
+  private final Set<Rational> wrong = new HashSet<>();
+
+  private Secret(Answer answer) {
+    this.answer = answer;
+    this.forms =
+        AnswerFormula.alternatives(answer).stream()
+            .flatMap(form -> List.of(form, new Formula.Negative(form)).stream())
+            .map(NormalForm::of)
+            .toList();
+    AnswerFormula.alternatives(answer)
+        .forEach(form -> ClosedValue.of(form).map(Rational::absolute).ifPresent(keys::add));
+  }
+
+  /** The secret of a solution; every wrong turning that shows may become an option. */
+  static Secret of(Solution solution) {
+    Secret secret = new Secret(solution.answer());
+    solution.slips().stream()
+        .map(slip -> ClosedValue.of(AnswerFormula.of(slip.value())))
+        .flatMap(Optional::stream)
+        .forEach(secret.wrong::add);
+    return secret;
+  }
+
+  /** Whether a hint may show this line. */
+  boolean allows(Formula line) {
+    return !line.contains(this::reveals) && !endsWrong(line) && !hidesKey(line);
+  }
+
+  /** Whether a hint may say these words. */
+  boolean allows(String words) {
+    if (hasRootSign() && words.indexOf('√') >= 0) {
+      return false;
+    }
+    Matcher numbers = NUMBER.matcher(words);
+    while (numbers.find()) {
+      Rational number = Rational.parse(numbers.group());
+      if (keys.contains(number) || wrong.contains(number) || wrong.contains(number.negate())) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  /** The answer as it is written, or as a polynomial in other clothes. */
+  private boolean reveals(Formula part) {
+    return forms.contains(NormalForm.of(part))
+        || isAnswerPolynomial(part)
+        || (isRootSign(part) && hasRootSign());
+  }
+
+  /** An answer with a root sign is not compared in all its forms: no line with one is shown. */
+  private boolean hasRootSign() {
+    return forms.stream().anyMatch(form -> form.contains(Secret::isRootSign));
+  }
+
+  private static boolean isRootSign(Formula part) {
+    return part instanceof Formula.Radical;
+  }
+
+  private boolean isAnswerPolynomial(Formula part) {
+    if (!(answer instanceof Answer.PolynomialIn in)) {
+      return false;
+    }
+    try {
+      Polynomial value = FormulaExpansion.polynomial(part, in.letter());
+      return value.equals(in.polynomial()) || value.equals(in.polynomial().negate());
+    } catch (UnreadableException other) {
+      return false;
+    }
+  }
+
+  /** Whether a number with the size of the answer stands anywhere but in exponents and indices. */
+  private boolean hidesKey(Formula formula) {
+    if (ClosedValue.of(formula).map(Rational::absolute).filter(keys::contains).isPresent()) {
+      return true;
+    }
+    if (formula instanceof Formula.Power power) {
+      return hidesKey(power.base());
+    }
+    return !(formula instanceof Formula.Family)
+        && formula.parts().stream().anyMatch(this::hidesKey);
+  }
+
+  private boolean endsWrong(Formula line) {
+    return line instanceof Formula.Relation relation
+        && relation.sides().stream()
+            .anyMatch(side -> ClosedValue.of(side).filter(wrong::contains).isPresent());
+  }
+}
