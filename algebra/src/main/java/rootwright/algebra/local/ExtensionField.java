@@ -3,6 +3,7 @@ package rootwright.algebra.local;
 import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import rootwright.algebra.modular.FieldPolynomials;
 import rootwright.algebra.modular.OddModulus;
 
 /**

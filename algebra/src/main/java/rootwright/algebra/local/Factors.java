@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import rootwright.algebra.modular.FieldPolynomials;
 
 /**
  * The irreducible factors of a squarefree polynomial over a prime field: first by degree, from gcds

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import rootwright.algebra.modular.FieldPolynomials;
 import rootwright.algebra.modular.OddModulus;
 import rootwright.algebra.modular.WordPrimes;
 import rootwright.algebra.polynomial.Polynomial;

@@ -1,6 +1,11 @@
 package rootwright.algebra.polynomial;
 
+import cc.redberry.rings.Rings;
+import cc.redberry.rings.poly.multivar.DegreeVector;
+import cc.redberry.rings.poly.multivar.MonomialOrder;
+import cc.redberry.rings.poly.multivar.MultivariateGCD;
 import java.math.BigInteger;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
@@ -9,42 +14,35 @@ import java.util.TreeMap;
 import rootwright.algebra.number.Rational;
 
 /**
- * The greatest common divisor of polynomials in several unknowns, by primitive remainders in the
- * last unknown and recursion on the coefficients. Meant for the small sizes that a person types.
+ * Takes the greatest common divisor out of two polynomials in several unknowns.
+ *
+ * <p>Most pairs that are met share nothing or a monomial, which is seen at once. What is left goes
+ * to Rings' modular algorithms; its answer is used only if both divisions come out and the
+ * quotients are proven to share nothing, so it is not taken on trust.
  */
 final class CommonDivisor {
 
   private CommonDivisor() {}
 
-  /** A greatest common divisor; zero only if both are zero. */
-  static MultivariatePolynomial of(MultivariatePolynomial first, MultivariatePolynomial second) {
-    if (first.isZero()) {
-      return second;
+  /** Two polynomials without a common factor. */
+  record Cofactors(MultivariatePolynomial first, MultivariatePolynomial second) {}
+
+  /** The two, divided by their greatest common divisor; neither may be zero. */
+  static Cofactors takenOut(MultivariatePolynomial first, MultivariatePolynomial second) {
+    Monomial shared = sharedMonomial(first, second);
+    MultivariatePolynomial a = whole(exact(first, shared));
+    MultivariatePolynomial b = whole(exact(second, shared));
+    if (Coprimality.isProven(a, b)) {
+      return new Cofactors(exact(first, shared), exact(second, shared));
     }
-    if (second.isZero()) {
-      return first;
+    MultivariatePolynomial common =
+        MultivariatePolynomial.term(Rational.ONE, shared).times(byLibrary(a, b));
+    MultivariatePolynomial over = quotient(first, common).orElseThrow();
+    MultivariatePolynomial under = quotient(second, common).orElseThrow();
+    if (!Coprimality.isProven(whole(over), whole(under))) {
+      throw new IllegalStateException("no proof that " + over + " and " + under + " are coprime");
     }
-    int unknown = Math.max(first.unknowns(), second.unknowns()) - 1;
-    if (unknown < 0) {
-      return MultivariatePolynomial.ONE;
-    }
-    MultivariatePolynomial firstContent = content(first, unknown);
-    MultivariatePolynomial secondContent = content(second, unknown);
-    MultivariatePolynomial content = of(firstContent, secondContent);
-    MultivariatePolynomial a = exact(first, firstContent);
-    MultivariatePolynomial b = exact(second, secondContent);
-    if (a.degreeIn(unknown) < b.degreeIn(unknown)) {
-      MultivariatePolynomial swap = a;
-      a = b;
-      b = swap;
-    }
-    while (b.degreeIn(unknown) > 0) {
-      MultivariatePolynomial rest = remainder(a, b, unknown);
-      a = b;
-      b = rest.isZero() ? rest : exact(rest, content(rest, unknown));
-    }
-    // What is left without the unknown is zero (a divides) or a unit among primitive polynomials.
-    return b.isZero() ? whole(a.times(content)) : whole(content);
+    return new Cofactors(over, under);
   }
 
   /** The quotient if the division leaves nothing. */
@@ -81,40 +79,27 @@ final class CommonDivisor {
     return Optional.of(MultivariatePolynomial.of(quotient));
   }
 
-  private static MultivariatePolynomial exact(
-      MultivariatePolynomial dividend, MultivariatePolynomial divisor) {
-    return whole(quotient(dividend, divisor).orElseThrow());
+  private static MultivariatePolynomial exact(MultivariatePolynomial dividend, Monomial divisor) {
+    return divisor.length() == 0
+        ? dividend
+        : quotient(dividend, MultivariatePolynomial.term(Rational.ONE, divisor)).orElseThrow();
   }
 
-  /** The greatest common divisor of the coefficients of the powers of one unknown. */
-  private static MultivariatePolynomial content(MultivariatePolynomial of, int unknown) {
-    MultivariatePolynomial content = MultivariatePolynomial.ZERO;
-    for (MultivariatePolynomial part : of.coefficientsIn(unknown)) {
-      content = of(content, part);
-      if (content.isConstant() && !content.isZero()) {
-        return MultivariatePolynomial.ONE;
+  private static Monomial sharedMonomial(
+      MultivariatePolynomial first, MultivariatePolynomial second) {
+    int[] least = new int[Math.min(first.unknowns(), second.unknowns())];
+    Arrays.fill(least, Integer.MAX_VALUE);
+    for (MultivariatePolynomial polynomial : List.of(first, second)) {
+      for (Monomial monomial : polynomial.terms().keySet()) {
+        for (int k = 0; k < least.length; k++) {
+          least[k] = Math.min(least[k], monomial.exponent(k));
+        }
       }
     }
-    return content;
+    return Monomial.of(least);
   }
 
-  private static MultivariatePolynomial remainder(
-      MultivariatePolynomial a, MultivariatePolynomial b, int unknown) {
-    int degree = b.degreeIn(unknown);
-    List<MultivariatePolynomial> divisor = b.coefficientsIn(unknown);
-    MultivariatePolynomial rest = a;
-    while (!rest.isZero() && rest.degreeIn(unknown) >= degree) {
-      int top = rest.degreeIn(unknown);
-      MultivariatePolynomial shift =
-          MultivariatePolynomial.term(Rational.ONE, Monomial.power(unknown, top - degree));
-      rest =
-          rest.times(divisor.get(degree))
-              .minus(b.times(rest.coefficientsIn(unknown).get(top)).times(shift));
-    }
-    return rest;
-  }
-
-  /** The multiple with whole coefficients without common divisor: keeps the numbers short. */
+  /** The multiple with whole coefficients without common divisor. */
   private static MultivariatePolynomial whole(MultivariatePolynomial polynomial) {
     BigInteger over = BigInteger.ZERO;
     BigInteger under = BigInteger.ONE;
@@ -123,5 +108,44 @@ final class CommonDivisor {
       under = under.divide(under.gcd(value.denominator())).multiply(value.denominator());
     }
     return over.signum() == 0 ? polynomial : polynomial.times(new Rational(under, over));
+  }
+
+  private static MultivariatePolynomial byLibrary(
+      MultivariatePolynomial first, MultivariatePolynomial second) {
+    int unknowns = Math.max(first.unknowns(), second.unknowns());
+    return fromLibrary(
+        MultivariateGCD.PolynomialGCD(toLibrary(first, unknowns), toLibrary(second, unknowns)));
+  }
+
+  private static cc.redberry.rings.poly.multivar.MultivariatePolynomial<
+          cc.redberry.rings.bigint.BigInteger>
+      toLibrary(MultivariatePolynomial whole, int unknowns) {
+    var polynomial =
+        cc.redberry.rings.poly.multivar.MultivariatePolynomial.zero(
+            unknowns, Rings.Z, MonomialOrder.LEX);
+    whole
+        .terms()
+        .forEach(
+            (monomial, value) -> {
+              int[] exponents = new int[unknowns];
+              Arrays.setAll(exponents, monomial::exponent);
+              polynomial.add(
+                  new cc.redberry.rings.poly.multivar.Monomial<>(
+                      new DegreeVector(exponents),
+                      new cc.redberry.rings.bigint.BigInteger(value.numerator())));
+            });
+    return polynomial;
+  }
+
+  private static MultivariatePolynomial fromLibrary(
+      cc.redberry.rings.poly.multivar.MultivariatePolynomial<cc.redberry.rings.bigint.BigInteger>
+          polynomial) {
+    NavigableMap<Monomial, Rational> terms = new TreeMap<>();
+    polynomial.forEach(
+        term ->
+            terms.put(
+                Monomial.of(term.exponents),
+                Rational.of(new BigInteger(term.coefficient.toString()))));
+    return MultivariatePolynomial.of(terms);
   }
 }

@@ -105,11 +105,12 @@ public record RationalFunction(
     if (isPolynomial()) {
       return this;
     }
-    MultivariatePolynomial common = CommonDivisor.of(numerator, denominator);
-    MultivariatePolynomial under = CommonDivisor.quotient(denominator, common).orElseThrow();
-    MultivariatePolynomial over = CommonDivisor.quotient(numerator, common).orElseThrow();
-    Rational lead = under.terms().lastEntry().getValue().reciprocal();
-    return new RationalFunction(over.times(lead), under.times(lead));
+    if (numerator.isZero()) {
+      return ZERO;
+    }
+    CommonDivisor.Cofactors cofactors = CommonDivisor.takenOut(numerator, denominator);
+    Rational lead = cofactors.second().terms().lastEntry().getValue().reciprocal();
+    return new RationalFunction(cofactors.first().times(lead), cofactors.second().times(lead));
   }
 
   /** The function with unknown k renamed to {@code images[k]}. */

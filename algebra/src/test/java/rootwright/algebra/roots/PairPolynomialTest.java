@@ -2,6 +2,8 @@ package rootwright.algebra.roots;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import cc.redberry.rings.poly.multivar.MultivariatePolynomial;
+import cc.redberry.rings.poly.multivar.MultivariateResultants;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -99,5 +101,40 @@ class PairPolynomialTest {
   @Test
   void oneRootMakesNoPair() {
     assertThat(PairPolynomial.sums(Polynomial.ofDescending(3, 0))).isEqualTo(Polynomial.ONE);
+  }
+
+  /**
+   * A library's resultant of P(y) and P(x − y) in y has all n² sums as roots: each pair twice, and
+   * every root with itself.
+   */
+  @Test
+  void sumsAgreeWithAResultantOfAnIndependentLibrary() {
+    SplittableRandom random = Seed.random();
+    for (int round = 0; round < 10; round++) {
+      Polynomial polynomial = Seed.polynomial(random, random.nextInt(2, 6)).primitive();
+      StringBuilder plain = new StringBuilder("0");
+      StringBuilder shifted = new StringBuilder("0");
+      for (int k = 0; k <= polynomial.degree(); k++) {
+        plain.append("+(").append(polynomial.numerator(k)).append(")*y^").append(k);
+        shifted.append("+(").append(polynomial.numerator(k)).append(")*(x-y)^").append(k);
+      }
+      String resultant =
+          MultivariateResultants.Resultant(
+                  MultivariatePolynomial.parse(plain.toString(), "x", "y"),
+                  MultivariatePolynomial.parse(shifted.toString(), "x", "y"),
+                  1)
+              .toString("x", "y");
+      Polynomial self = TransformedPolynomial.of(polynomial, Polynomial.ofDescending(2, 0));
+      Polynomial all = PairPolynomial.sums(polynomial).power(2).times(self);
+      var library = MultivariatePolynomial.parse(resultant, "x", "y");
+      var ours = library.createZero();
+      for (int k = 0; k <= all.degree(); k++) {
+        ours.add(MultivariatePolynomial.parse("(" + all.numerator(k) + ")*x^" + k, "x", "y"));
+      }
+      // Both up to a whole factor: compare the products with each other's lead.
+      assertThat(ours.clone().multiply(library.lc()))
+          .as("seed %d: %s", Seed.VALUE, polynomial)
+          .isEqualTo(library.clone().multiply(ours.lc()));
+    }
   }
 }

@@ -1,30 +1,33 @@
-package rootwright.algebra.local;
+package rootwright.algebra.modular;
 
 import java.math.BigInteger;
 import java.util.Arrays;
-import rootwright.algebra.modular.OddModulus;
 
 /**
  * Polynomials in one unknown over a prime field, as arrays of representatives, constant term first,
- * without leading zeros; the zero polynomial is the empty array.
+ * without leading zeros; the zero polynomial is the empty array. No array is ever changed.
  */
-final class FieldPolynomials {
+public final class FieldPolynomials {
 
   private final OddModulus field;
 
-  FieldPolynomials(OddModulus field) {
+  /** Polynomials over the field of residues; the modulus must be prime. */
+  public FieldPolynomials(OddModulus field) {
     this.field = field;
   }
 
-  OddModulus field() {
+  /** The field. */
+  public OddModulus field() {
     return field;
   }
 
-  long[] unknown() {
+  /** The polynomial x. */
+  public long[] unknown() {
     return new long[] {0, field.one()};
   }
 
-  static long[] trim(long[] a) {
+  /** Without leading zeros. */
+  public static long[] trim(long[] a) {
     int length = a.length;
     while (length > 0 && a[length - 1] == 0) {
       length--;
@@ -32,7 +35,8 @@ final class FieldPolynomials {
     return length == a.length ? a : Arrays.copyOf(a, length);
   }
 
-  long[] minus(long[] a, long[] b) {
+  /** The difference. */
+  public long[] minus(long[] a, long[] b) {
     long[] difference = Arrays.copyOf(a, Math.max(a.length, b.length));
     for (int k = 0; k < b.length; k++) {
       difference[k] = field.minus(difference[k], b[k]);
@@ -40,7 +44,8 @@ final class FieldPolynomials {
     return trim(difference);
   }
 
-  long[] times(long[] a, long[] b) {
+  /** The product. */
+  public long[] times(long[] a, long[] b) {
     if (a.length == 0 || b.length == 0) {
       return new long[0];
     }
@@ -54,7 +59,7 @@ final class FieldPolynomials {
   }
 
   /** Divided by the lead. */
-  long[] monic(long[] a) {
+  public long[] monic(long[] a) {
     if (a.length == 0 || a[a.length - 1] == field.one()) {
       return a;
     }
@@ -66,7 +71,8 @@ final class FieldPolynomials {
     return monic;
   }
 
-  long[] derivative(long[] a) {
+  /** The derivative. */
+  public long[] derivative(long[] a) {
     long[] derived = new long[Math.max(0, a.length - 1)];
     for (int k = 0; k < derived.length; k++) {
       derived[k] = field.times(a[k + 1], field.represent(k + 1L));
@@ -75,12 +81,12 @@ final class FieldPolynomials {
   }
 
   /** The remainder on division by a monic polynomial. */
-  long[] remainder(long[] a, long[] monic) {
+  public long[] remainder(long[] a, long[] monic) {
     return trim(Arrays.copyOf(divide(a, monic), Math.min(a.length, monic.length - 1)));
   }
 
   /** The quotient on division by a monic polynomial. */
-  long[] quotient(long[] a, long[] monic) {
+  public long[] quotient(long[] a, long[] monic) {
     int degree = monic.length - 1;
     return a.length <= degree
         ? new long[0]
@@ -104,7 +110,7 @@ final class FieldPolynomials {
   }
 
   /** The monic greatest common divisor. */
-  long[] gcd(long[] a, long[] b) {
+  public long[] gcd(long[] a, long[] b) {
     long[] left = monic(a);
     long[] right = monic(b);
     while (right.length > 0) {
@@ -116,7 +122,7 @@ final class FieldPolynomials {
   }
 
   /** The power modulo a monic polynomial of positive degree. */
-  long[] power(long[] base, BigInteger exponent, long[] monic) {
+  public long[] power(long[] base, BigInteger exponent, long[] monic) {
     long[] result = remainder(new long[] {field.one()}, monic);
     long[] reduced = remainder(base, monic);
     for (int bit = exponent.bitLength() - 1; bit >= 0; bit--) {
