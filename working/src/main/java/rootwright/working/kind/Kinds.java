@@ -7,6 +7,7 @@ import rootwright.working.route.ClassProfile;
 import rootwright.working.route.DiscriminantRoutes;
 import rootwright.working.route.ImageRoutes;
 import rootwright.working.route.RealRootRoutes;
+import rootwright.working.route.ResidueRoutes;
 import rootwright.working.route.RootRoutes;
 import rootwright.working.route.Route;
 import rootwright.working.route.Routes;
@@ -29,11 +30,9 @@ public final class Kinds {
   /** With other routes, slips and checks. */
   public Kinds(List<Route> routes, List<Slip> slips, TwoChecks checks) {
     Assembly assembly = new Assembly(routes, slips, checks);
-    // Routes and slips start from a value that is asked for; other kinds bring their own.
-    Assembly bare = new Assembly(List.of(), List.of(), checks);
     kinds =
         List.of(
-            new ResidueKind(bare, checks),
+            new ResidueKind(new Assembly(ResidueRoutes.ALL, List.of(), checks), checks),
             new DiscriminantKind(
                 new Assembly(DiscriminantRoutes.before(routes), slips, checks), checks),
             new RootsKind(new Assembly(RootRoutes.ALL, List.of(), checks)),
