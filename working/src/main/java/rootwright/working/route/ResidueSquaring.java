@@ -77,15 +77,22 @@ final class ResidueSquaring implements Route {
             ask.degree());
     Lines plain = new Lines(setting);
     sums.write(plain, PowerSumLines.indices(power));
+    // Σ over a constant has one term, not one for every root.
     Formula added =
-        new Formula.Aggregate(
-            Formula.Aggregate.Operation.SUM,
-            PolynomialFormula.of(power, ask.problem().roots().get(0)));
-    sums.total(plain, added, power);
+        power.degree() > 0
+            ? new Formula.Aggregate(
+                Formula.Aggregate.Operation.SUM,
+                PolynomialFormula.of(power, ask.problem().roots().get(0)))
+            : Formula.number(ask.degree()).times(Formula.number(power.coefficient(0)));
+    if (power.degree() > 0) {
+      sums.total(plain, added, power);
+    }
     BigInteger total = sums.value(power).numerator();
     plain.add(
         Idea.ARITHMETIC,
-        "divide by " + ask.modulus(),
+        power.degree() > 0
+            ? "divide by " + ask.modulus()
+            : "one remainder for every root, divided by " + ask.modulus(),
         added,
         Formula.number(total),
         ask.divided(total));
