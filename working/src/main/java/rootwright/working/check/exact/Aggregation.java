@@ -7,6 +7,7 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.roots.Inverse;
 import rootwright.algebra.roots.Orbit;
 import rootwright.algebra.roots.OrbitPolynomial;
 import rootwright.algebra.roots.ResidueAlgebra;
@@ -26,14 +27,14 @@ final class Aggregation {
     this.choices = new SumsOverChoices(polynomial);
   }
 
-  /** The sum of all images; the unknowns of the body are numbered roots. */
+  /**
+   * The sum of all images of a body with several roots in it, or none; its unknowns are numbered
+   * roots.
+   */
   Rational sum(RationalFunction body) {
     RationalFunction packed = packed(body);
-    if (packed.unknowns() <= 1) {
-      return value(
-              ResidueAlgebra.of(polynomial)
-                  .trace(Unknowns.inOne(packed.numerator(), 0), under(packed)))
-          .times(packed.unknowns() == 0 ? Rational.of(1, polynomial.degree()) : Rational.ONE);
+    if (packed.unknowns() == 0) {
+      return constant(packed);
     }
     if (packed.isPolynomial()) {
       return sumOfMonomialImages(packed);
@@ -42,15 +43,32 @@ final class Aggregation {
     return orbit.coefficient(orbit.degree() - 1).negate();
   }
 
-  /** The product of all images. */
+  /** Refuses a function of one root whose denominator is zero at some root. */
+  void requireDefined(RationalFunction f) {
+    if (ResidueAlgebra.of(polynomial).inverse(under(packed(f))) instanceof Inverse.SharedFactor) {
+      throw Unevaluable.zeroDenominator("a root makes a denominator zero");
+    }
+  }
+
+  /** The sum of f(r) over all roots; f is given in one of the unknowns, or constant. */
+  Rational sumOverRoots(RationalFunction f) {
+    RationalFunction packed = packed(f);
+    return value(
+        ResidueAlgebra.of(polynomial).trace(Unknowns.inOne(packed.numerator(), 0), under(packed)));
+  }
+
+  /** The product of f(r) over all roots; f is given in one of the unknowns, or constant. */
+  Rational productOverRoots(RationalFunction f) {
+    RationalFunction packed = packed(f);
+    return value(
+        ResidueAlgebra.of(polynomial).norm(Unknowns.inOne(packed.numerator(), 0), under(packed)));
+  }
+
+  /** The product of all images of a body with several roots in it, or none. */
   Rational product(RationalFunction body) {
     RationalFunction packed = packed(body);
     if (packed.unknowns() == 0) {
       return constant(packed);
-    }
-    if (packed.unknowns() == 1) {
-      return value(
-          ResidueAlgebra.of(polynomial).norm(Unknowns.inOne(packed.numerator(), 0), under(packed)));
     }
     Polynomial orbit = orbit(packed);
     return orbit.degree() % 2 == 0 ? orbit.coefficient(0) : orbit.coefficient(0).negate();

@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaCases;
 import rootwright.algebra.number.Rational;
@@ -227,16 +228,51 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
 
   @Override
   public RationalFunction aggregate(Formula.Aggregate aggregate) {
-    RationalFunction body = of(aggregate.body());
+    Optional<RationalFunction> formal = formal(aggregate.body());
+    // A function of one root is met n times, however short it becomes when its powers are reduced.
+    boolean inOneRoot = formal.isEmpty() || unknowns.rootsIn(formal.get()).size() == 1;
+    RationalFunction reduced = of(aggregate.body());
+    RationalFunction body = inOneRoot ? reduced : formal.get();
     if (!unknowns.isInRootsAlone(body.numerator())
         || !unknowns.isInRootsAlone(body.denominator())) {
       throw Unevaluable.form("square roots under Σ or Π are not supported");
     }
+    boolean sum = aggregate.operation() == Formula.Aggregate.Operation.SUM;
     Aggregation aggregation = new Aggregation(setting.polynomial());
-    return RationalFunction.of(
-        aggregate.operation() == Formula.Aggregate.Operation.SUM
-            ? aggregation.sum(body)
-            : aggregation.product(body));
+    if (unknowns.rootsIn(reduced).size() == 1) {
+      // (2r + 2)/(r + 1) is one image, 2; but there is none where −1 is a root.
+      aggregation.requireDefined(reduced);
+    }
+    if (inOneRoot) {
+      return RationalFunction.of(
+          sum ? aggregation.sumOverRoots(body) : aggregation.productOverRoots(body));
+    }
+    return RationalFunction.of(sum ? aggregation.sum(body) : aggregation.product(body));
+  }
+
+  /** The body as it stands; empty if it is too long for that but has only one root in it. */
+  private Optional<RationalFunction> formal(Formula body) {
+    try {
+      return Optional.of(new FormalEvaluation(setting, unknowns, letters).of(body).lowestTerms());
+    } catch (Unevaluable stuck) {
+      boolean named =
+          body.contains(
+              part ->
+                  part instanceof Formula.Name name
+                      && setting.definitions().containsKey(name.spelling()));
+      long roots =
+          setting.roots().stream()
+              .filter(
+                  root ->
+                      body.contains(
+                          part ->
+                              part instanceof Formula.Name name && name.spelling().equals(root)))
+              .count();
+      if (stuck.reason() != Unevaluable.Cause.TOO_LARGE || named || roots != 1) {
+        throw stuck;
+      }
+      return Optional.empty();
+    }
   }
 
   @Override

@@ -21,12 +21,6 @@ public final class Expansion {
   /** Most fractions with several roots in them that are brought to one denominator. */
   private static final int MOST_FRACTIONS = 12;
 
-  /** Highest power of a single term. */
-  private static final int HIGHEST_MONOMIAL_POWER = 1_000_000;
-
-  /** Highest power of a sum. */
-  private static final int HIGHEST_POWER = 200;
-
   private Expansion() {}
 
   /** The ask in the unknowns 0 … n−1; absent when it has no such form or it would be too long. */
@@ -43,31 +37,13 @@ public final class Expansion {
     }
   }
 
-  private static final class Written extends ExactEvaluation {
+  private static final class Written extends FormalEvaluation {
 
     private final int degree;
 
     Written(Problem problem, Unknowns unknowns) {
       super(problem.setting(), unknowns, Map.of());
       this.degree = problem.degree();
-    }
-
-    /** Multiplied out as it stands: reducing a power would use more of the polynomial. */
-    @Override
-    public RationalFunction power(Formula.Power power) {
-      Rational exponent = number(power.exponent());
-      RationalFunction base = of(power.base());
-      if (exponent.signum() < 0 && base.numerator().isZero()) {
-        throw Unevaluable.zeroDenominator("zero has no negative power");
-      }
-      int terms = Math.max(base.numerator().terms().size(), base.denominator().terms().size());
-      int highest = terms == 1 ? HIGHEST_MONOMIAL_POWER : HIGHEST_POWER;
-      if (!exponent.isInteger()
-          || exponent.absolute().compareTo(Rational.of(highest)) > 0
-          || termsOfPower(terms, exponent.absolute().intValueExact()) > MOST_TERMS) {
-        throw Unevaluable.tooLarge("too long to write out");
-      }
-      return base.power(exponent.intValueExact());
     }
 
     @Override

@@ -25,7 +25,7 @@ public sealed interface ImagePolynomial {
   static ImagePolynomial of(Formula map, Setting setting) {
     Unknowns unknowns = new Unknowns(setting.polynomial().degree());
     try {
-      RationalFunction written = new ExactEvaluation(setting, unknowns, Map.of()).of(map);
+      RationalFunction written = written(map, setting, unknowns);
       if (!unknowns.isInRootsAlone(written.numerator())
           || !unknowns.isInRootsAlone(written.denominator())) {
         return new None("square roots and i in the map are not supported");
@@ -33,6 +33,15 @@ public sealed interface ImagePolynomial {
       return of(written, setting.polynomial());
     } catch (Unevaluable stuck) {
       return new None(stuck.sentence());
+    }
+  }
+
+  /** As it stands, so that the images are counted by the form; reduced where that is too long. */
+  private static RationalFunction written(Formula map, Setting setting, Unknowns unknowns) {
+    try {
+      return new FormalEvaluation(setting, unknowns, Map.of()).of(map);
+    } catch (Unevaluable stuck) {
+      return new ExactEvaluation(setting, unknowns, Map.of()).of(map);
     }
   }
 

@@ -7,7 +7,8 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
-import rootwright.algebra.roots.ResidueAlgebra;
+import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.roots.OrbitPolynomial;
 import rootwright.algebra.roots.RootTower;
 import rootwright.algebra.symmetric.SymmetricPolynomial;
 import rootwright.algebra.symmetric.SymmetricRecognition;
@@ -44,8 +45,9 @@ final class NormalForm {
       return false;
     }
     if (roots.size() == 1) {
-      return ResidueAlgebra.of(polynomial)
-          .reduce(Unknowns.inOne(expression, roots.get(0)))
+      // A repeated root is a root all the same: what vanishes there need not be a multiple of P.
+      return Unknowns.inOne(expression, roots.get(0))
+          .remainder(polynomial.squarefreePart())
           .isZero();
     }
     int n = polynomial.degree();
@@ -58,7 +60,16 @@ final class NormalForm {
     if (tower.dimension().compareTo(LARGEST_TOWER) > 0) {
       throw Unevaluable.tooLarge("the expression has too many roots in it");
     }
-    return tower.isZero(expression);
+    return tower.isZero(expression) || (!polynomial.isSquarefree() && everyValueIsZero(expression));
+  }
+
+  /** With repeated roots the algebra has nilpotents; the values decide. */
+  private boolean everyValueIsZero(MultivariatePolynomial expression) {
+    if (OrbitPolynomial.of(polynomial, RationalFunction.of(expression))
+        instanceof OrbitPolynomial.Exact orbit) {
+      return orbit.polynomial().squarefreePart().equals(Polynomial.X);
+    }
+    throw Unevaluable.tooLarge("the expression has too many images under renaming the roots");
   }
 
   /** The value if the expression, without square roots, is the same number for every naming. */

@@ -2,10 +2,13 @@ package rootwright.working.check.exact;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.polynomial.RationalFunction;
 
 /**
  * The numbering of unknowns in one evaluation: the n roots first, then square roots of numbers as
@@ -37,6 +40,13 @@ final class Unknowns {
   /** Whether this polynomial is in roots alone. */
   boolean isInRootsAlone(MultivariatePolynomial polynomial) {
     return polynomial.unknowns() <= roots;
+  }
+
+  /** The numbers of the roots that occur above or below the stroke, ascending. */
+  List<Integer> rootsIn(RationalFunction function) {
+    SortedSet<Integer> occurring = new TreeSet<>(rootsIn(function.numerator()));
+    occurring.addAll(rootsIn(function.denominator()));
+    return List.copyOf(occurring);
   }
 
   /** The numbers of the roots that occur, ascending. */
