@@ -132,9 +132,8 @@ class PairPolynomialTest {
         ours.add(MultivariatePolynomial.parse("(" + all.numerator(k) + ")*x^" + k, "x", "y"));
       }
       // Both up to a whole factor: compare the products with each other's lead.
-      assertThat(ours.clone().multiply(library.lc()))
-          .as("seed %d: %s", Seed.VALUE, polynomial)
-          .isEqualTo(library.clone().multiply(ours.lc()));
+      boolean same = ours.clone().multiply(library.lc()).equals(library.multiply(ours.lc()));
+      assertThat(same).as("seed %d: %s", Seed.VALUE, polynomial).isTrue();
     }
   }
 }
