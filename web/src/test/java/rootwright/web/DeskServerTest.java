@@ -108,6 +108,17 @@ class DeskServerTest {
   }
 
   @Test
+  void everyScriptOfThePageIsAnnouncedSoThatNoneWaitsForAnother() throws Exception {
+    Path scripts = Path.of(DeskServer.class.getResource("/rootwright/web/page/script").toURI());
+    String page = RawRequest.visit(own()).sentTo(desk.address());
+    try (var files = Files.list(scripts)) {
+      assertThat(files.map(file -> "script/" + file.getFileName()))
+          .isNotEmpty()
+          .allSatisfy(script -> assertThat(page).contains('"' + script + '"'));
+    }
+  }
+
+  @Test
   void anUnknownJobIsOver() throws IOException {
     assertThat(get("/api/jobs/none").with("Accept", "text/event-stream").sentTo(desk.address()))
         .contains("This work is over.");

@@ -293,15 +293,14 @@ class ProblemPageTest {
 
   @Test
   void noScreenHasABarrier() {
-    for (ColorScheme scheme : List.of(ColorScheme.LIGHT, ColorScheme.DARK)) {
-      for (int width : new int[] {360, 1280}) {
-        try (Visit other = Visit.of(desk.address(), width, scheme)) {
-          other.open(CUBIC, "Σ r^2");
-          other.page().getByText("Ask something else").click();
-          other.page().locator(".others [aria-expanded]").first().click();
-          other.page().locator(".class p button").click();
-          assertThat(other.barriers()).as(scheme + " " + width).isEmpty();
-        }
+    try (Visit wide = Visit.of(desk.address(), 1280, ColorScheme.DARK);
+        Visit narrow = Visit.of(desk.address(), 360, ColorScheme.LIGHT)) {
+      for (Visit other : List.of(wide, narrow)) {
+        other.open(CUBIC, "Σ r^2");
+        other.page().getByText("Ask something else").click();
+        other.page().locator(".others [aria-expanded]").first().click();
+        other.page().locator(".class p button").click();
+        assertThat(other.barriers()).as("%s", other == wide ? "wide, dark" : "narrow").isEmpty();
       }
     }
     visit.open(CUBIC, "Σ r^2").type("polynomial", "2x^^");

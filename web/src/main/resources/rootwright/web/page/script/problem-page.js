@@ -39,7 +39,7 @@ async function open() {
   const texts = drafted ? draft.blanks : (said?.blanks ?? sentence.example);
   newEntry = true;
   present(sentence, texts, named);
-  await statement.typeset();
+  await work(statement.readBlanks());
 }
 
 function present(sentence, texts, named) {
@@ -60,8 +60,8 @@ function withoutPolynomial({ polynomial, ...rest }) {
   return rest;
 }
 
-/** Works what stands in the blanks. */
-async function work() {
+/** Works what stands in the blanks, while they may still be being read. */
+async function work(reading) {
   working?.abort();
   const mine = (working = new AbortController());
   const typed = statement.typed;
@@ -74,6 +74,7 @@ async function work() {
     showWorking(solution, profile);
     await showLately();
   } catch (refused) {
+    await reading;
     if (mine !== working) return;
     clearWorking();
     if (refused.name === "AbortError") statement.say("Stopped.");
@@ -103,7 +104,7 @@ async function begin() {
   keepMarginArranged();
   const [all, kept] = await Promise.all([server.kinds(), server.profile()]);
   sentences = all;
-  profile = new Profile(kept, work);
+  profile = new Profile(kept, () => work());
   statement = new Statement(sentences, {
     changed: () => {
       clearTimeout(timer);
@@ -113,7 +114,7 @@ async function begin() {
     },
     read: () => {
       clearTimeout(timer);
-      timer = setTimeout(work, WORK_AFTER);
+      timer = setTimeout(() => work(), WORK_AFTER);
     },
     committed: () => (newEntry = true),
   });

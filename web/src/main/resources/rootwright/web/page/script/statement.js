@@ -59,8 +59,13 @@ export class Statement {
     this.heard.committed();
   }
 
-  /** Sets the blanks as mathematics; tells whether all could be read. */
+  /** Sets the blanks as mathematics, and says so when all could be read. */
   async typeset() {
+    if (await this.readBlanks()) this.heard.read();
+  }
+
+  /** Sets the blanks as mathematics; tells whether all could be read. */
+  async readBlanks() {
     this.reading?.abort();
     const reading = (this.reading = new AbortController());
     let reply;
@@ -83,7 +88,6 @@ export class Statement {
     if (reply.roots) this.showRoots(reply.roots);
     nameRoots(this.place, (reply.roots ?? []).map((root) => root.text));
     this.say(broken?.[1].text, broken);
-    if (!broken) this.heard.read();
     return !broken;
   }
 
