@@ -11,7 +11,11 @@ public final class DiscriminantRoutes {
   /** Its own routes before those given for values. */
   public static List<Route> before(List<Route> others) {
     return Stream.concat(
-            Stream.of(new DiscriminantFormula(), new DiscriminantByDerivative()), others.stream())
+            Stream.of(
+                new DiscriminantFormula(),
+                new DiscriminantByDerivative(),
+                new DiscriminantByDivision()),
+            others.stream())
         .toList();
   }
 }

@@ -86,6 +86,7 @@ class EveryKindTest {
             "sums-of-new-roots",
             "discriminant-formula",
             "derivative-at-roots",
+            "divide-down",
             "sign-rule",
             "sturm",
             "rational-root",
