@@ -1,6 +1,7 @@
 package rootwright.architecture;
 
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noMethods;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 
 import com.tngtech.archunit.core.importer.ImportOption;
@@ -76,6 +77,23 @@ class FloorsTest {
           .callMethod(System.class, "currentTimeMillis")
           .orShould()
           .callMethod(Math.class, "random");
+
+  /** First guesses for enclosures may be in floating point; a proof never rests on them. */
+  @ArchTest
+  static final ArchRule theKernelAnswersNothingInFloatingPoint =
+      noMethods()
+          .that()
+          .areDeclaredInClassesThat()
+          .resideInAnyPackage(KERNEL)
+          .and()
+          .areDeclaredInClassesThat()
+          .haveNameNotMatching(".*\\.(FirstGuesses|HardwareIteration)(\\$.*)?")
+          .should()
+          .haveRawReturnType(double.class)
+          .orShould()
+          .haveRawReturnType(float.class)
+          .orShould()
+          .haveRawReturnType(double[].class);
 
   @ArchTest
   static final ArchRule thePageAndTheTerminalCallNoAlgorithmBelowTheDesk =

@@ -1,23 +1,29 @@
 package rootwright.cli;
 
+import java.util.Map;
+import java.util.function.Supplier;
 import picocli.CommandLine;
 import rootwright.desk.Desk;
 
 /** Makes commands with the console and the desk they work with. */
 final class Commands implements CommandLine.IFactory {
 
-  private final Console console;
-  private final Desk desk = new Desk();
+  private final Map<Class<?>, Supplier<?>> makers;
 
   Commands(Console console) {
-    this.console = console;
+    Desk desk = new Desk();
+    makers =
+        Map.of(
+            WorkCommand.class, () -> new WorkCommand(console, desk),
+            ComposeCommand.class, () -> new ComposeCommand(console, desk),
+            SiblingCommand.class, () -> new SiblingCommand(console, desk),
+            ShelfCommand.class, () -> new ShelfCommand(console, desk),
+            OpenCommand.class, () -> new OpenCommand(console));
   }
 
   @Override
   public <K> K create(Class<K> type) throws Exception {
-    if (type == WorkCommand.class) {
-      return type.cast(new WorkCommand(console, desk));
-    }
-    return CommandLine.defaultFactory().create(type);
+    Supplier<?> maker = makers.get(type);
+    return maker == null ? CommandLine.defaultFactory().create(type) : type.cast(maker.get());
   }
 }

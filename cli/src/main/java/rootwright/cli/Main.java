@@ -10,7 +10,13 @@ import picocli.CommandLine.Option;
     name = "rootwright",
     description = "A workbench for a coach who teaches problems about the roots of a polynomial.",
     synopsisSubcommandLabel = "COMMAND",
-    subcommands = {WorkCommand.class})
+    subcommands = {
+      WorkCommand.class,
+      ComposeCommand.class,
+      SiblingCommand.class,
+      ShelfCommand.class,
+      OpenCommand.class
+    })
 public final class Main implements Runnable {
 
   @Option(

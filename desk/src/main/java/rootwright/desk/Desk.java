@@ -1,12 +1,22 @@
 package rootwright.desk;
 
+import java.io.IOException;
 import java.math.BigInteger;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.bank.shelf.Shelf;
+import rootwright.bank.shelf.ShelfEntry;
+import rootwright.composing.blueprint.Blueprint;
+import rootwright.composing.blueprint.Composer;
+import rootwright.composing.blueprint.Composition;
+import rootwright.composing.blueprint.Siblings;
+import rootwright.composing.scan.ScanControl;
 import rootwright.desk.figure.RootPicture;
 import rootwright.desk.figure.SequencePicture;
 import rootwright.working.ask.ProblemReader;
@@ -24,6 +34,8 @@ public final class Desk {
   private static final Set<String> POWER_SUM_LETTERS = Set.of("S", "p");
 
   private final Kinds kinds = new Kinds();
+  private final Composer composer = new Composer(kinds);
+  private final Siblings siblings = new Siblings(kinds);
 
   /**
    * Reads a problem and finds everything that can be said of it.
@@ -70,5 +82,58 @@ public final class Desk {
     Map<String, String> titles = new LinkedHashMap<>();
     Routes.ALL.forEach(route -> titles.put(route.name(), route.title()));
     return titles;
+  }
+
+  /**
+   * Fills an order for fresh problems.
+   *
+   * @param known fingerprints of problems to stay away from, such as those of a shelf
+   * @throws UnreadableException if the ask cannot be read
+   * @throws rootwright.composing.blueprint.ContradictoryBlueprintException if the order contradicts
+   *     itself
+   */
+  public Composition compose(Blueprint blueprint, Set<String> known, ScanControl control)
+      throws UnreadableException {
+    return composer.compose(blueprint, known, control);
+  }
+
+  /**
+   * Finds problems of the same kind and level with other numbers.
+   *
+   * @throws UnreadableException if the problem cannot be read
+   */
+  public Composition siblings(Statement statement, int many, long seed, ScanControl control)
+      throws UnreadableException {
+    return siblings.of(ProblemReader.read(statement), many, seed, control);
+  }
+
+  /**
+   * Puts a problem on a shelf, unless it or a twin of it stands there already.
+   *
+   * @return what stands there already, if anything
+   * @throws UnreadableException if the problem cannot be read
+   * @throws IOException if the shelf cannot be read or written
+   */
+  public Optional<ShelfEntry> shelve(Path shelf, Statement statement)
+      throws UnreadableException, IOException {
+    return new Shelf(shelf).add(ProblemReader.read(statement));
+  }
+
+  /**
+   * The problems on a shelf in whose line all words occur.
+   *
+   * @throws IOException if the shelf cannot be read
+   */
+  public List<ShelfEntry> onShelf(Path shelf, List<String> words) throws IOException {
+    return new Shelf(shelf).find(words);
+  }
+
+  /**
+   * What a composer is told to stay away from.
+   *
+   * @throws IOException if the shelf cannot be read
+   */
+  public Set<String> fingerprints(Path shelf) throws IOException {
+    return new Shelf(shelf).fingerprints();
   }
 }

@@ -32,7 +32,8 @@ final class FractionFlipped implements Slip {
 
   @Override
   public List<Rational> on(Asked asked) {
-    if (!asked.powerSumIndex().equals(Optional.of(-1))) {
+    if (!asked.powerSumIndex().equals(Optional.of(-1))
+        || asked.problem().polynomial().coefficient(0).isZero()) {
       return List.of();
     }
     Rational right = PowerSums.of(asked.problem().polynomial()).value(-1);

@@ -32,7 +32,8 @@ final class SquareOfReciprocalsSum implements Slip {
 
   @Override
   public List<Rational> on(Asked asked) {
-    if (!asked.powerSumIndex().equals(Optional.of(-2))) {
+    if (!asked.powerSumIndex().equals(Optional.of(-2))
+        || asked.problem().polynomial().coefficient(0).isZero()) {
       return List.of();
     }
     PowerSums sums = PowerSums.of(asked.problem().polynomial());

@@ -1,0 +1,136 @@
+package rootwright.bank.shelf;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import rootwright.algebra.notation.PlainWriter;
+import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.composing.twin.Fingerprint;
+import rootwright.working.ask.ProblemReader;
+import rootwright.working.problem.Problem;
+import rootwright.working.problem.Statement;
+
+/**
+ * The shelf as a plain-text file: one problem a line, {@code polynomial ; ask}, with comment lines.
+ * The same file can be worked as a list. A problem is added by appending one line, so that nothing
+ * that stands there is ever rewritten.
+ */
+public final class Shelf {
+
+  private static final String MARK = "# fingerprint ";
+
+  private final Path file;
+
+  /** The shelf kept in a file, which need not exist yet. */
+  public Shelf(Path file) {
+    this.file = file;
+  }
+
+  /**
+   * Everything on the shelf; lines that cannot be read are passed over here and named by working
+   * the file as a list.
+   *
+   * @throws IOException if the file cannot be read
+   */
+  public List<ShelfEntry> entries() throws IOException {
+    List<ShelfEntry> entries = new ArrayList<>();
+    if (!Files.exists(file)) {
+      return entries;
+    }
+    List<String> lines = Files.readAllLines(file, StandardCharsets.UTF_8);
+    String kept = "";
+    for (int k = 0; k < lines.size(); k++) {
+      String line = lines.get(k).strip();
+      if (line.startsWith(MARK)) {
+        kept = line.substring(MARK.length()).strip();
+      } else if (!line.isEmpty() && !line.startsWith("#")) {
+        entry(k + 1, line, kept).ifPresent(entries::add);
+        kept = "";
+      }
+    }
+    return entries;
+  }
+
+  private static Optional<ShelfEntry> entry(int number, String line, String kept) {
+    int semicolon = line.indexOf(';');
+    if (semicolon < 0) {
+      return Optional.empty();
+    }
+    try {
+      Problem problem =
+          ProblemReader.read(
+              Statement.of(
+                  line.substring(0, semicolon).strip(), line.substring(semicolon + 1).strip()));
+      String fingerprint = kept.isEmpty() ? Fingerprint.of(problem).text() : kept;
+      return Optional.of(new ShelfEntry(number, line, problem, fingerprint));
+    } catch (UnreadableException unreadable) {
+      return Optional.empty();
+    }
+  }
+
+  /**
+   * Puts a problem on the shelf, unless it or a twin of it is there already.
+   *
+   * @return the problem that is there already, if one is
+   * @throws IOException if the file cannot be read or written
+   */
+  public Optional<ShelfEntry> add(Problem problem) throws IOException {
+    String fingerprint = Fingerprint.of(problem).text();
+    Optional<ShelfEntry> twin =
+        entries().stream().filter(entry -> entry.fingerprint().equals(fingerprint)).findFirst();
+    if (twin.isEmpty()) {
+      String line =
+          "%s ; %s"
+              .formatted(
+                  PlainWriter.write(PolynomialFormula.of(problem.polynomial(), problem.unknown())),
+                  PlainWriter.write(problem.ask()));
+      if (file.toAbsolutePath().getParent() != null) {
+        Files.createDirectories(file.toAbsolutePath().getParent());
+      }
+      Files.writeString(
+          file,
+          MARK + fingerprint + "\n" + line + "\n",
+          StandardCharsets.UTF_8,
+          StandardOpenOption.CREATE,
+          StandardOpenOption.APPEND);
+    }
+    return twin;
+  }
+
+  /**
+   * The problems whose line contains every one of these words, letters of either case.
+   *
+   * @throws IOException if the file cannot be read
+   */
+  public List<ShelfEntry> find(List<String> words) throws IOException {
+    return entries().stream()
+        .filter(
+            entry ->
+                words.stream()
+                    .allMatch(
+                        word ->
+                            entry
+                                .text()
+                                .toLowerCase(Locale.ROOT)
+                                .contains(word.toLowerCase(Locale.ROOT))))
+        .toList();
+  }
+
+  /**
+   * What the composer stays away from.
+   *
+   * @throws IOException if the file cannot be read
+   */
+  public Set<String> fingerprints() throws IOException {
+    return entries().stream().map(ShelfEntry::fingerprint).collect(Collectors.toSet());
+  }
+}

@@ -1,0 +1,50 @@
+package rootwright.bank.shelf;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import rootwright.working.ask.ProblemReader;
+import rootwright.working.problem.Problem;
+import rootwright.working.problem.Statement;
+
+class ShelfTest {
+
+  @TempDir Path folder;
+
+  private static Problem problem(String polynomial, String ask) throws Exception {
+    return ProblemReader.read(Statement.of(polynomial, ask));
+  }
+
+  @Test
+  void aProblemIsFoundAgainByAnyWordOfItsLine() throws Exception {
+    Shelf shelf = new Shelf(folder.resolve("shelf.txt"));
+    assertThat(shelf.add(problem("2x^3 - 6x^2 + x + 5", "Σ r^2"))).isEmpty();
+    assertThat(shelf.add(problem("x^3 - 4x + 1", "Σ 1/r^2"))).isEmpty();
+    assertThat(shelf.find(List.of("R^2", "4*X"))).hasSize(1);
+    assertThat(shelf.find(List.of())).hasSize(2);
+  }
+
+  @Test
+  void aScaledOrMirroredTwinIsNotAddedAgain() throws Exception {
+    Shelf shelf = new Shelf(folder.resolve("shelf.txt"));
+    shelf.add(problem("2x^3 - 6x^2 + x + 5", "Σ r^2"));
+    assertThat(shelf.add(problem("4x^3 - 12x^2 + 2x + 10", "Σ r^2"))).isPresent();
+    assertThat(shelf.add(problem("2x^3 + 6x^2 + x - 5", "Σ r^2"))).isPresent();
+    assertThat(shelf.entries()).hasSize(1);
+  }
+
+  @Test
+  void whatStoodInTheFileStaysAsItWas() throws Exception {
+    Path file = folder.resolve("shelf.txt");
+    String before = "# my own notes\nx^2 - 5x + 3 ; Σ r^3\nno problem at all\n";
+    Files.writeString(file, before);
+    Shelf shelf = new Shelf(file);
+    shelf.add(problem("x^3 - 4x + 1", "Σ 1/r^2"));
+    assertThat(Files.readString(file)).startsWith(before);
+    assertThat(shelf.entries()).hasSize(2);
+  }
+}

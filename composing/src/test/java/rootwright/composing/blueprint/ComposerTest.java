@@ -1,0 +1,124 @@
+package rootwright.composing.blueprint;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import java.util.HashSet;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import rootwright.algebra.factor.RationalRoots;
+import rootwright.algebra.value.RationalValue;
+import rootwright.composing.scan.Relaxation;
+import rootwright.composing.scan.ScanControl;
+import rootwright.composing.twin.Fingerprint;
+import rootwright.working.answer.Answer;
+import rootwright.working.kind.Kinds;
+
+class ComposerTest {
+
+  private final Composer composer = new Composer(new Kinds());
+
+  private static Blueprint cubics(int many, long seed) {
+    return Blueprint.of("Σ 1/r^2", 3, many, seed);
+  }
+
+  @Test
+  void everyComposedProblemKeepsTheOrderAndNoneIsATwinOfAnother() throws Exception {
+    Composition composition = composer.compose(cubics(20, 41), Set.of(), ScanControl.alone());
+    assertThat(composition.problems()).hasSize(20);
+    Set<String> fingerprints = new HashSet<>();
+    for (Composed composed : composition.problems()) {
+      assertThat(composed.solution().routes()).hasSizeGreaterThanOrEqualTo(2);
+      assertThat(composed.solution().second().agrees()).isTrue();
+      assertThat(composed.solution().answer()).isInstanceOf(Answer.Exact.class);
+      Answer.Exact exact = (Answer.Exact) composed.solution().answer();
+      assertThat(((RationalValue) exact.value()).number().isInteger()).isTrue();
+      assertThat(RationalRoots.of(composed.problem().polynomial())).isEmpty();
+      assertThat(composed.problem().polynomial().isSquarefree()).isTrue();
+      assertThat(fingerprints.add(Fingerprint.of(composed.problem()).text())).isTrue();
+    }
+  }
+
+  @Test
+  void theSameSeedGivesTheSameProblemsAndAnotherSeedOthers() throws Exception {
+    Composition first = composer.compose(cubics(5, 41), Set.of(), ScanControl.alone());
+    Composition again = composer.compose(cubics(5, 41), Set.of(), ScanControl.alone());
+    Composition other = composer.compose(cubics(5, 42), Set.of(), ScanControl.alone());
+    assertThat(again.problems().stream().map(Composed::problem).toList())
+        .isEqualTo(first.problems().stream().map(Composed::problem).toList());
+    assertThat(other.problems().stream().map(Composed::problem).toList())
+        .isNotEqualTo(first.problems().stream().map(Composed::problem).toList());
+  }
+
+  @Test
+  void whatIsKnownIsNotComposedAgain() throws Exception {
+    Composition first = composer.compose(cubics(5, 41), Set.of(), ScanControl.alone());
+    Set<String> known = new HashSet<>();
+    first.problems().forEach(p -> known.add(Fingerprint.of(p.problem()).text()));
+    Composition second = composer.compose(cubics(5, 41), known, ScanControl.alone());
+    assertThat(second.problems())
+        .isNotEmpty()
+        .noneMatch(p -> known.contains(Fingerprint.of(p.problem()).text()));
+  }
+
+  /** Six monic irreducible cubics with coefficients up to 2 have three real roots; with 1, none. */
+  @Test
+  void anImpossibleOrderSaysSoAndWhatWouldHelp() throws Exception {
+    Blueprint impossible =
+        new Blueprint(
+            "Σ r^2",
+            3,
+            1,
+            1,
+            new AnswerWish.Whole(),
+            RootsWish.IRREDUCIBLE,
+            OptionalInt.of(3),
+            Set.of(),
+            Set.of(),
+            0,
+            OptionalInt.empty(),
+            4,
+            5,
+            1);
+    Composition composition = composer.compose(impossible, Set.of(), ScanControl.alone());
+    assertThat(composition.problems()).isEmpty();
+    assertThat(composition.exhausted()).isTrue();
+    assertThat(composition.relaxations())
+        .anyMatch(r -> r instanceof Relaxation.WiderBox wider && wider.candidates() > 0);
+  }
+
+  @Test
+  void aContradictionIsNamedInsteadOfAnEmptyList() {
+    Blueprint contradictory =
+        new Blueprint(
+            "Σ r^2",
+            3,
+            9,
+            1,
+            new AnswerWish.Whole(),
+            RootsWish.IRREDUCIBLE,
+            OptionalInt.of(2),
+            Set.of("rational-root"),
+            Set.of(),
+            0,
+            OptionalInt.empty(),
+            4,
+            5,
+            1);
+    assertThatThrownBy(() -> composer.compose(contradictory, Set.of(), ScanControl.alone()))
+        .isInstanceOf(ContradictoryBlueprintException.class)
+        .hasMessageContaining("no rational root")
+        .hasMessageContaining("2 real roots");
+  }
+
+  @Test
+  void anAskThatIsNotSymmetricIsRefusedWithTheReason() {
+    assertThatThrownBy(
+            () ->
+                composer.compose(
+                    Blueprint.of("r^2 s + s^2 t + t^2 r", 3, 1, 1), Set.of(), ScanControl.alone()))
+        .isInstanceOf(ContradictoryBlueprintException.class)
+        .hasMessageContaining("not symmetric");
+  }
+}

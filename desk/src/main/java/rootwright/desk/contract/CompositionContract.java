@@ -1,0 +1,77 @@
+package rootwright.desk.contract;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import rootwright.composing.blueprint.Composed;
+import rootwright.composing.blueprint.Composition;
+import rootwright.composing.hint.HintLadder;
+import rootwright.composing.level.Level;
+import rootwright.composing.option.Choices;
+import rootwright.composing.option.Option;
+import rootwright.composing.scan.ScanResult;
+import rootwright.working.answer.AnswerFormula;
+
+/** What came of an order, as one object. */
+public final class CompositionContract {
+
+  private CompositionContract() {}
+
+  /** The object: the seed, the problems with options and hints, the counts, what would help. */
+  public static ObjectNode of(Composition composition, FormulaForms forms) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    node.put("seed", composition.blueprint().seed());
+    node.put("ask", composition.blueprint().ask());
+    node.put("exhausted", composition.exhausted());
+    ArrayNode problems = node.putArray("problems");
+    for (Composed composed : composition.problems()) {
+      problems.add(problem(composed, composition.blueprint().choices(), forms));
+    }
+    counts(node.putArray("counts"), composition);
+    ArrayNode rejected = node.putArray("rejected");
+    composition
+        .rejected()
+        .forEach((reason, count) -> rejected.addObject().put("reason", reason).put("count", count));
+    ArrayNode relaxations = node.putArray("relaxations");
+    composition
+        .relaxations()
+        .forEach(
+            relaxation -> relaxations.addObject().put("text", RelaxationInWords.of(relaxation)));
+    return node;
+  }
+
+  /** One composed problem with everything a sheet and a coach need. */
+  static ObjectNode problem(Composed composed, int choices, FormulaForms forms) {
+    ObjectNode node = SolutionContract.of(composed.solution(), forms);
+    Level.of(composed.solution())
+        .ifPresent(
+            level ->
+                node.putObject("level").put("number", level.number()).put("text", level.words()));
+    ArrayNode good = node.putArray("good");
+    composed.good().forEach(good::add);
+    Choices offered = Choices.of(composed.solution(), choices);
+    ArrayNode options = node.putArray("options");
+    for (Option option : offered.options()) {
+      ObjectNode each = options.addObject();
+      forms.write(each, AnswerFormula.of(option.value()));
+      ArrayNode slips = each.putArray("slips");
+      option.slips().forEach(slips::add);
+    }
+    node.put("key", offered.keyIndex());
+    ArrayNode hints = node.putArray("hints");
+    HintLadder.of(composed.solution())
+        .ifPresent(ladder -> ladder.rungs().forEach(rung -> hints.add(rung.text())));
+    return node;
+  }
+
+  private static void counts(ArrayNode counts, Composition composition) {
+    for (ScanResult.FilterCount count : composition.counts()) {
+      counts
+          .addObject()
+          .put("filter", count.name())
+          .put("text", count.explanation())
+          .put("seen", count.seen())
+          .put("rejected", count.rejected());
+    }
+  }
+}
