@@ -18,6 +18,7 @@ final class Commands implements CommandLine.IFactory {
             ComposeCommand.class, () -> new ComposeCommand(console, desk),
             SiblingCommand.class, () -> new SiblingCommand(console, desk),
             ShelfCommand.class, () -> new ShelfCommand(console, desk),
+            PaperCommand.class, () -> new PaperCommand(console, desk),
             OpenCommand.class, () -> new OpenCommand(console));
   }
 

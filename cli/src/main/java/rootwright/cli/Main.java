@@ -15,6 +15,7 @@ import picocli.CommandLine.Option;
       ComposeCommand.class,
       SiblingCommand.class,
       ShelfCommand.class,
+      PaperCommand.class,
       OpenCommand.class
     })
 public final class Main implements Runnable {
