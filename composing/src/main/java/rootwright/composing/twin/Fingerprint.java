@@ -1,5 +1,9 @@
 package rootwright.composing.twin;
 
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.util.HexFormat;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rootwright.working.problem.Problem;
@@ -9,9 +13,14 @@ import rootwright.working.problem.Problem;
  * scaled, renamed, mirrored (x → −x), reversed (x → 1/x), the ask transformed with the polynomial.
  *
  * @param text the coefficients, highest first, and the ask in e_1, e_2, …, of the first of those
- *     problems in the alphabet
+ *     problems in the alphabet; a long text is cut and ends in a digest of all of it
  */
 public record Fingerprint(String text) {
+
+  /** Longest text that is kept as it is. */
+  private static final int LONGEST = 80;
+
+  private static final int DIGEST_BYTES = 16;
 
   /**
    * The fingerprint of a problem. An ask that is not a function of the roots alone (a discriminant,
@@ -20,12 +29,26 @@ public record Fingerprint(String text) {
   public static Fingerprint of(Problem problem) {
     Pair pair = Pair.of(problem);
     Optional<Pair> reversed = pair.reversed();
-    return new Fingerprint(
+    String first =
         Stream.of(Optional.of(pair), pair.mirrored(), reversed, reversed.flatMap(Pair::mirrored))
             .flatMap(Optional::stream)
             .map(Pair::text)
             .min(String::compareTo)
-            .orElseThrow());
+            .orElseThrow();
+    return new Fingerprint(first.length() <= LONGEST ? first : shortened(first));
+  }
+
+  /** The coefficients' beginning and a digest of it all. */
+  private static String shortened(String text) {
+    try {
+      byte[] digest =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return text.substring(0, LONGEST / 2)
+          + "… #"
+          + HexFormat.of().formatHex(digest, 0, DIGEST_BYTES);
+    } catch (NoSuchAlgorithmException impossible) {
+      throw new IllegalStateException("every Java platform has SHA-256", impossible);
+    }
   }
 
   @Override

@@ -23,7 +23,47 @@ import rootwright.algebra.symmetric.SymmetricQuotient;
 record SymmetricAsk(int n, RationalFunction function) implements AskForm {
 
   SymmetricAsk {
-    function = function.lowestTerms();
+    function =
+        function.denominator().terms().size() == 1
+            ? overOneTerm(function.numerator(), function.denominator())
+            : function.lowestTerms();
+  }
+
+  /** In lowest terms; over a single term only powers of the e_k can cancel. */
+  private static RationalFunction overOneTerm(
+      MultivariatePolynomial over, MultivariatePolynomial under) {
+    Monomial below = under.terms().firstKey();
+    Rational factor = under.coefficient(below).reciprocal();
+    int[] common = new int[below.length()];
+    for (int k = 0; k < common.length; k++) {
+      int here = k;
+      common[k] =
+          over.terms().keySet().stream()
+              .mapToInt(monomial -> exponent(monomial, here))
+              .min()
+              .orElse(0);
+      common[k] = Math.min(common[k], below.exponent(k));
+    }
+    Map<Monomial, Rational> terms = new HashMap<>();
+    over.terms()
+        .forEach(
+            (monomial, coefficient) ->
+                terms.put(without(monomial, common), coefficient.times(factor)));
+    return new RationalFunction(
+        MultivariatePolynomial.of(terms),
+        MultivariatePolynomial.term(Rational.ONE, without(below, common)));
+  }
+
+  private static Monomial without(Monomial monomial, int[] common) {
+    int[] exponents = new int[Math.max(monomial.length(), common.length)];
+    for (int k = 0; k < exponents.length; k++) {
+      exponents[k] = exponent(monomial, k) - (k < common.length ? common[k] : 0);
+    }
+    return Monomial.of(exponents);
+  }
+
+  private static int exponent(Monomial monomial, int k) {
+    return k < monomial.length() ? monomial.exponent(k) : 0;
   }
 
   static SymmetricAsk of(int n, SymmetricQuotient quotient) {

@@ -80,6 +80,16 @@ class TwinTest {
   }
 
   @Test
+  void theFingerprintOfALongAskIsShortAndStillTellsProblemsApart() {
+    Fingerprint far = Fingerprint.of(problem("x^3 - x^2 - 2x + 3", "Σ r^20"));
+
+    assertThat(far.text()).hasSizeLessThan(90);
+    assertThat(far).isEqualTo(Fingerprint.of(problem("2x^3 - 2x^2 - 4x + 6", "Σ r^20")));
+    assertThat(far).isEqualTo(Fingerprint.of(problem("x^3 + x^2 - 2x - 3", "Σ r^20")));
+    assertThat(far).isNotEqualTo(Fingerprint.of(problem("x^3 - x^2 - 2x + 3", "Σ r^22")));
+  }
+
+  @Test
   void twinsShareAFingerprintAndTheirKeysAgree() {
     long seed = Long.getLong("rootwright.seed", 41L);
     SplittableRandom random = new SplittableRandom(seed);
