@@ -14,6 +14,7 @@ final class LadderBuilder {
   private final List<Step> steps;
   private final Secret secret;
   private final List<Formula> shown = new ArrayList<>();
+  private Optional<String> said = Optional.empty();
 
   LadderBuilder(Working working, Secret secret) {
     this.steps = working.steps();
@@ -44,10 +45,11 @@ final class LadderBuilder {
     if (line.isPresent()) {
       return show("Write down in letters:", line.get());
     }
-    return Rung.of(
-        secret.allows(key.reason())
-            ? "Begin like this: %s.".formatted(key.reason())
-            : "Write the first line in letters only, before any number goes in.");
+    if (secret.allows(key.reason())) {
+      said = Optional.of(key.reason());
+      return Rung.of("Begin like this: %s.".formatted(key.reason()));
+    }
+    return Rung.of("Write the first line in letters only, before any number goes in.");
   }
 
   private Rung withNumbers() {
@@ -65,7 +67,7 @@ final class LadderBuilder {
   private Rung allButTheLast() {
     Step last = steps.get(steps.size() - 1);
     String left =
-        secret.allows(last.reason())
+        secret.allows(last.reason()) && !said.equals(Optional.of(last.reason()))
             ? "One operation is left: %s.".formatted(last.reason())
             : last.idea() == Idea.ARITHMETIC
                 ? "Only the arithmetic is left."

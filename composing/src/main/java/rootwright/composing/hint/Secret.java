@@ -12,6 +12,7 @@ import rootwright.algebra.notation.NormalForm;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
+import rootwright.composing.option.Choices;
 import rootwright.working.answer.Answer;
 import rootwright.working.answer.AnswerFormula;
 import rootwright.working.solve.Solution;
@@ -37,11 +38,14 @@ final class Secret {
         .forEach(form -> ClosedValue.of(form).map(Rational::absolute).ifPresent(keys::add));
   }
 
-  /** The secret of a solution; every wrong turning that shows may become an option. */
+  /**
+   * The secret of a solution; every wrong turning that shows, alone or in a pair, may become an
+   * option.
+   */
   static Secret of(Solution solution) {
     Secret secret = new Secret(solution.answer());
-    solution.slips().stream()
-        .map(slip -> ClosedValue.of(AnswerFormula.of(slip.value())))
+    Choices.everyWrong(solution).stream()
+        .map(option -> ClosedValue.of(AnswerFormula.of(option.value())))
         .flatMap(Optional::stream)
         .forEach(secret.wrong::add);
     return secret;
@@ -52,7 +56,10 @@ final class Secret {
     return !line.contains(this::reveals) && !endsWrong(line) && !hidesKey(line);
   }
 
-  /** Whether a hint may say these words. */
+  /**
+   * Whether a hint may say these words. A number in them that happens to be a wrong option is not
+   * held against them: it is a number of the statement, not a result.
+   */
   boolean allows(String words) {
     if (hasRootSign() && words.indexOf('√') >= 0) {
       return false;
@@ -60,7 +67,7 @@ final class Secret {
     Matcher numbers = NUMBER.matcher(words);
     while (numbers.find()) {
       Rational number = Rational.parse(numbers.group());
-      if (keys.contains(number) || wrong.contains(number) || wrong.contains(number.negate())) {
+      if (keys.contains(number)) {
         return false;
       }
     }

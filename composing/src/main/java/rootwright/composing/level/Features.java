@@ -56,6 +56,13 @@ final class Features {
         new Feature("slips", "wrong turnings that show, by weight", slips(), Rational.of(25, 100)));
     add("fraction", "a fraction for an answer", hasFractionForAnswer() ? 1 : 0, 20);
     add("several", "several answers", hasSeveralAnswers() ? 1 : 0, 60);
+    add("missing-terms", "missing terms (counted, no weight yet)", missingTerms(), 0);
+    found.add(
+        new Feature(
+            "surprise",
+            "how many times the cost of the shortest working the dearest has (no weight yet)",
+            surprise(),
+            Rational.ZERO));
     return List.copyOf(found);
   }
 
@@ -111,6 +118,25 @@ final class Features {
     Set<String> letters = new HashSet<>(FormulaNames.in(solution.given().polynomial()));
     letters.remove(solution.given().unknown());
     return letters.size();
+  }
+
+  private int missingTerms() {
+    return solution
+        .given()
+        .problem()
+        .map(
+            problem ->
+                (int) problem.polynomial().ascending().stream().filter(Rational::isZero).count())
+        .orElse(0);
+  }
+
+  /** The dearest working is what the ask looks like before the idea is seen. */
+  private Rational surprise() {
+    return tenths(solution.routes().get(solution.routes().size() - 1)).over(tenths(shortest));
+  }
+
+  private static Rational tenths(Working working) {
+    return Rational.of(working.cost().total().unscaledValue());
   }
 
   /** Each wrong turning once, however many values it leads to. */

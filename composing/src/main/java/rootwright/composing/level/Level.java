@@ -14,7 +14,7 @@ import rootwright.working.solve.Solution;
  *     chances at 0
  * @param features what was counted, with its weights; their shares and {@link #START} add up to the
  *     difficulty
- * @param words the level explained: "level 3, estimated: one idea beyond reading off, six lines,
+ * @param words the level explained: "level 3, estimated: one idea beyond reading off, six steps,
  *     numbers under 100"
  */
 public record Level(int number, Rational difficulty, List<Feature> features, String words) {

@@ -25,7 +25,7 @@ final class LevelWords {
     int ideas = shortest.cost().ideas();
     parts.add("%s idea%s beyond reading off".formatted(number(ideas), ideas == 1 ? "" : "s"));
     int lines = shortest.cost().lines();
-    parts.add("%s line%s".formatted(number(lines), lines == 1 ? "" : "s"));
+    parts.add("%s step%s".formatted(number(lines), lines == 1 ? "" : "s"));
     parts.add("numbers under " + bound(shortest));
     features.stream()
         .filter(feature -> SAID.contains(feature.name()) && !feature.amount().isZero())

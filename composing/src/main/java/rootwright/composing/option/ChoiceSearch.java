@@ -155,7 +155,8 @@ final class ChoiceSearch {
     String known =
         all.isEmpty()
             ? "no known wrong turning leads to a wrong answer here"
-            : "the known wrong turnings lead to %d wrong answers".formatted(all.size())
+            : "the known wrong turnings lead to %d wrong answer%s"
+                    .formatted(all.size(), all.size() == 1 ? "" : "s")
                 + (far > 0 ? ", %d of them too far from the answer in size".formatted(far) : "")
                 + (all.size() - far >= wanted - 1
                     ? ", and no %d of them are enough alike in form and sign".formatted(wanted - 1)

@@ -52,6 +52,15 @@ public record Choices(List<Option> options, int keyIndex, Optional<String> fewer
     return ChoiceSearch.of(solution, wanted).best();
   }
 
+  /**
+   * Everything wrong that known wrong turnings, alone or two together, lead to on a problem,
+   * likeliest first: where the wrong options come from, and what an answer can be compared with to
+   * see what went wrong.
+   */
+  public static List<Option> everyWrong(Solution solution) {
+    return WrongValues.of(solution).stream().map(WrongValue::option).toList();
+  }
+
   /** The right answer. */
   public Option key() {
     return options.get(keyIndex);

@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
+import rootwright.composing.option.Choices;
 import rootwright.working.answer.Answer;
 import rootwright.working.answer.AnswerFormula;
 import rootwright.working.ask.ProblemReader;
@@ -52,6 +53,14 @@ class HintLadderTest {
     List<String> hints = hints(solution("x^3 - 7x^2 + 5x + 11", "r + s + t"));
 
     assertThat(hints).hasSize(5).noneMatch(hint -> hint.contains("7"));
+  }
+
+  @Test
+  void aReasonIsNotSaidTwice() throws UnreadableException {
+    List<String> hints = hints(solution("x^2 - 4x - 3", "r^4 - 4r^3 - 4r^2 + 4r + 10"));
+
+    assertThat(hints.get(2)).contains("divide by P");
+    assertThat(hints.get(4)).doesNotContain("divide by P");
   }
 
   @Test
@@ -110,8 +119,7 @@ class HintLadderTest {
           Rational.parse(
               UnicodeWriter.write(AnswerFormula.of(solution.answer())).replace('−', '-'));
       List<Rational> wrong = new ArrayList<>();
-      solution
-          .slips()
+      Choices.everyWrong(solution)
           .forEach(
               slip ->
                   wrong.add(

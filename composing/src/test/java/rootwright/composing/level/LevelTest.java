@@ -22,7 +22,7 @@ class LevelTest {
 
     assertThat(level.number()).isEqualTo(1);
     assertThat(level.words())
-        .startsWith("level 1, estimated: no ideas beyond reading off, one line, numbers under ");
+        .startsWith("level 1, estimated: no ideas beyond reading off, one step, numbers under ");
   }
 
   @Test
@@ -45,6 +45,24 @@ class LevelTest {
         .isEqualTo(level.difficulty());
     assertThat(level.features().stream().map(Feature::name))
         .contains("degree", "lead", "ideas", "lines", "numbers", "class", "slips");
+  }
+
+  @Test
+  void missingTermsAndSurpriseAreCountedWithoutWeight() throws UnreadableException {
+    Level level = level("x^4 - x - 3", "Σ r^5");
+
+    assertThat(level.features())
+        .anySatisfy(
+            feature -> {
+              assertThat(feature.name()).isEqualTo("missing-terms");
+              assertThat(feature.amount()).isEqualTo(Rational.TWO);
+              assertThat(feature.share()).isEqualTo(Rational.ZERO);
+            })
+        .anySatisfy(
+            feature -> {
+              assertThat(feature.name()).isEqualTo("surprise");
+              assertThat(feature.amount()).isGreaterThanOrEqualTo(Rational.ONE);
+            });
   }
 
   @Test

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.solve.Solution;
 
@@ -46,6 +48,33 @@ class BalancedChoicesTest {
       assertThat(times)
           .as("keys in place %d of 4, %s", here, seed())
           .isBetween(quarter * 9 / 10, quarter * 11 / 10 + 1);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(ints = {3, 5})
+  void thePlaceOfTheKeyIsBalancedForOtherNumbersOfChoices(int wanted) {
+    List<Choices> some =
+        BalancedChoices.of(solutions.subList(0, 200), wanted).stream()
+            .filter(choices -> choices.options().size() == wanted)
+            .toList();
+    assertThat(some.size()).as(seed()).isGreaterThan(120);
+    int even = some.size() / wanted;
+    for (int place = 0; place < wanted; place++) {
+      int here = place;
+      assertThat(some.stream().filter(choices -> choices.keyIndex() == here).count())
+          .as("keys in place %d of %d, %s", here, wanted, seed())
+          .isBetween(even * 8L / 10, even * 12L / 10 + 1);
+    }
+  }
+
+  @Test
+  void everyWrongValueKnownIsWrong() {
+    for (Solution solution : solutions.subList(0, 200)) {
+      Object answer = Numbers.identity(solution.answer());
+      assertThat(Choices.everyWrong(solution))
+          .as("%s, %s", solution.given().find(), seed())
+          .noneMatch(option -> Numbers.identity(option.value()).equals(answer));
     }
   }
 
