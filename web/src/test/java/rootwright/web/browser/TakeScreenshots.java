@@ -41,10 +41,11 @@ class TakeScreenshots {
     try (Visit visit = Visit.of(desk.address(), width, scheme)) {
       visit.open(problem[0], problem[1]);
       visit.page().waitForTimeout(200);
-      String file = "%s-%d-%s.png".formatted(name, width, scheme.name().toLowerCase(Locale.ROOT));
-      visit
-          .page()
-          .screenshot(new Page.ScreenshotOptions().setPath(into.resolve(file)).setFullPage(true));
+      String file = "%s-%d-%s".formatted(name, width, scheme.name().toLowerCase(Locale.ROOT));
+      Page.ScreenshotOptions whole = new Page.ScreenshotOptions().setFullPage(true);
+      visit.page().screenshot(whole.setPath(into.resolve(file + ".png")));
+      Page.ScreenshotOptions first = new Page.ScreenshotOptions();
+      visit.page().screenshot(first.setPath(into.resolve(file + "-first-screen.png")));
     }
   }
 }

@@ -53,9 +53,11 @@ function caption(points) {
   const real = points.filter((point) => point.real).reduce((sum, point) => sum + point.multiplicity, 0);
   const pairs = points.filter((point) => !point.real && point.im > 0).reduce((sum, point) => sum + point.multiplicity, 0);
   const words = [];
-  if (real > 0) words.push(real === 1 ? "one real root" : `${real} real roots`);
-  if (pairs > 0) words.push(pairs === 1 ? "one conjugate pair" : `${pairs} conjugate pairs`);
+  if (real > 0) words.push(`${inWords(real)} real root${real === 1 ? "" : "s"}`);
+  if (pairs > 0) words.push(`${inWords(pairs)} conjugate pair${pairs === 1 ? "" : "s"}`);
   const repeated = points.some((point) => point.multiplicity > 1) ? ", counted with multiplicity" : "";
   const sentence = words.join(", ") + repeated;
   return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}; the names are given at will. Dashed, the unit circle.`;
 }
+
+const inWords = (number) => ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"][number] ?? String(number);

@@ -2,14 +2,17 @@
 import { make, formula } from "./element.js";
 import { plain, capital } from "./words.js";
 
-/** Notes of a route: `at[i]` beside line i, `head` beside the heading. */
+/**
+ * Notes of a route: `at[i]` beside line i, `head` beside the heading. A slip stands beside the first
+ * line with the idea it lurks at; if the route does without that idea, beside the last line.
+ */
 export function notesOf(solution, route) {
   const steps = route?.steps ?? [];
   const at = steps.map(() => []);
   const head = (route?.conditions ?? []).map((text) => note("condition", "Needed and true:", text));
   for (const slips of grouped(solution.slips)) {
     const line = steps.findIndex((step) => step.idea === slips[0].spot);
-    (line >= 0 ? at[line] : head).push(slipNote(slips));
+    (at[line] ?? at[at.length - 1] ?? head).push(slipNote(slips));
   }
   return { at, head };
 }
