@@ -55,6 +55,18 @@ final class WorkPrinter {
               ""),
           line);
       return ExitStatus.CHECK_FAILED;
+    } catch (RuntimeException | StackOverflowError fault) {
+      // A list of problems goes on after a fault of ours, and the fault is named.
+      refuse(
+          new Refusal(
+              "fault",
+              "Something of ours broke, and nothing was printed: " + fault + ".",
+              statement.find(),
+              0,
+              "",
+              ""),
+          line);
+      return ExitStatus.CHECK_FAILED;
     }
   }
 

@@ -30,8 +30,8 @@ public final class ProblemReader {
   /**
    * Reads the polynomial, settles the names of its roots and reads the ask.
    *
-   * @throws UnreadableException if one of the texts cannot be read, or the degree is above {@link
-   *     #HIGHEST_DEGREE}
+   * @throws UnreadableException if one of the texts cannot be read, the degree is above {@link
+   *     #HIGHEST_DEGREE}, or a power in the ask is too far out to be written
    */
   public static Problem read(Statement statement) throws UnreadableException {
     String text = statement.polynomial();
@@ -71,6 +71,7 @@ public final class ProblemReader {
     stated.readings().stream().map(Reading::text).forEach(reading::add);
     ask.readings().stream().map(Reading::text).forEach(reading::add);
     if (degree > 0) {
+      AskLimits.require(problem, statement.find());
       aggregates(ask.formula(), problem, reading);
     }
     return new Problem(

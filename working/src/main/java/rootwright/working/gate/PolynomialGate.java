@@ -1,5 +1,6 @@
 package rootwright.working.gate;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import rootwright.algebra.factor.Factorisation;
@@ -19,6 +20,7 @@ public final class PolynomialGate {
   /** The warnings about a polynomial of degree at least 1. */
   public static List<Warning> warnings(Problem problem) {
     List<Warning> warnings = new ArrayList<>();
+    leadGone(problem).ifPresent(warnings::add);
     Factorisation factorisation = Factorisation.of(problem.polynomial());
     repeated(factorisation, problem).ifPresent(warnings::add);
     List<RationalRoot> rational = RationalRoots.of(problem.polynomial());
@@ -40,6 +42,17 @@ public final class PolynomialGate {
                   + "."));
     }
     return warnings;
+  }
+
+  private static java.util.Optional<Warning> leadGone(Problem problem) {
+    BigInteger formal = new FormalDegree(problem.unknown()).of(problem.stated());
+    return formal.compareTo(BigInteger.valueOf(problem.degree())) <= 0
+        ? java.util.Optional.empty()
+        : java.util.Optional.of(
+            new Warning(
+                WarningCode.LEAD_ZERO,
+                "The terms of degree %s cancel or have the coefficient 0, so the degree is %d."
+                    .formatted(formal, problem.degree())));
   }
 
   private static java.util.Optional<Warning> repeated(

@@ -81,10 +81,14 @@ final class ValueKind implements Kind {
       Claim claim =
           Claim.equal(
               problem.setting(), problem.ask(), PolynomialFormula.of(one.reduced(), one.root()));
+      // Routes for one root end in the polynomial of lower degree, all others in the values.
+      Answer answer = new Answer.Values(named(values), values.primitive());
       return Optional.of(
           new Findings(
-              new Answer.Values(named(values), values.primitive()),
-              new Answer.PolynomialIn(one.reduced(), one.root()),
+              answer,
+              asked.singleRoot().isPresent()
+                  ? new Answer.PolynomialIn(one.reduced(), one.root())
+                  : answer,
               Optional.of(new Solution.Reduced(one.reduced(), one.root())),
               conditions,
               warnings,

@@ -1,6 +1,7 @@
 package rootwright.working.route;
 
 import java.util.Optional;
+import rootwright.algebra.notation.Formula;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.algebra.roots.Orbit;
 import rootwright.working.ask.Asked;
@@ -35,6 +36,9 @@ final class SumAndDifference implements Route {
       return new Attempt.Declined("the ask has one value, whatever the roots are called");
     } else if (problem.degree() < 2 || problem.degree() > 3) {
       return new Attempt.Declined("this is for two or three roots");
+    } else if (asked.formula().contains(SumAndDifference::isSymmetricPart)) {
+      // Such a part may be zero, and then the partners are one although they look different.
+      return new Attempt.Declined("sums over all the roots stand beside single roots in it");
     } else if (asked.singleRoot().isPresent() || asked.expression().isEmpty()) {
       return new Attempt.Declined("the ask does not come in two partners");
     }
@@ -46,5 +50,9 @@ final class SumAndDifference implements Route {
     }
     Optional<TwoPartners> partners = TwoPartners.of(problem, ask);
     return partners.map(TwoPartners::worked).orElse(Reasons.TOO_LONG);
+  }
+
+  private static boolean isSymmetricPart(Formula part) {
+    return part instanceof Formula.Family || part instanceof Formula.Aggregate;
   }
 }

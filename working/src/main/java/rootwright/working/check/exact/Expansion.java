@@ -21,6 +21,9 @@ public final class Expansion {
   /** Most fractions with several roots in them that are brought to one denominator. */
   private static final int MOST_FRACTIONS = 12;
 
+  /** Highest index of S_k, e_k, h_k. */
+  private static final int HIGHEST_INDEX = 40;
+
   private Expansion() {}
 
   /** The ask in the unknowns 0 … n−1; absent when it has no such form or it would be too long. */
@@ -49,6 +52,9 @@ public final class Expansion {
     @Override
     public RationalFunction aggregate(Formula.Aggregate aggregate) {
       RationalFunction body = of(aggregate.body());
+      if (body.unknowns() > degree) {
+        throw Unevaluable.form("square roots under Σ or Π are not supported");
+      }
       Orbit orbit = Orbit.of(body, degree);
       boolean fractions = !body.isPolynomial() && body.unknowns() > 1;
       if (!orbit.isListed() || (fractions && orbit.size().intValueExact() > MOST_FRACTIONS)) {
@@ -67,10 +73,16 @@ public final class Expansion {
 
     @Override
     public RationalFunction family(Formula.Family family) {
-      int k = number(family.index()).intValueExact();
-      if (k < 0 || k > 40 || (degree > 6 && !family.letter().equals("S"))) {
+      Rational index = number(family.index());
+      boolean short_ =
+          index.isInteger()
+              && index.signum() >= 0
+              && index.compareTo(Rational.of(HIGHEST_INDEX)) <= 0
+              && (degree <= 6 || family.letter().equals("S"));
+      if (!short_) {
         throw Unevaluable.tooLarge("too long to write out");
       }
+      int k = index.intValueExact();
       return RationalFunction.of(
           (switch (family.letter()) {
                 case "S", "p" ->
