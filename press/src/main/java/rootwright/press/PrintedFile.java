@@ -44,10 +44,15 @@ public final class PrintedFile {
   public static PrintedFile of(
       Paper paper, String mark, Deliverable deliverable, Layout layout, Output output)
       throws BlockedException {
-    String large = layout.size().isLargePrint() ? "-" + layout.size().points() + "pt" : "";
     return new PrintedFile(
-        deliverable.fileName(paper, mark) + large + "." + output.extension(),
+        name(paper, mark, deliverable, layout, output),
         output.mediaType(),
         output.print(deliverable.document(paper, mark, layout)));
+  }
+
+  static String name(
+      Paper paper, String mark, Deliverable deliverable, Layout layout, Output output) {
+    String large = layout.size().isLargePrint() ? "-" + layout.size().points() + "pt" : "";
+    return deliverable.fileName(paper, mark) + large + "." + output.extension();
   }
 }

@@ -16,7 +16,7 @@ public sealed interface Piece {
    */
   record Words(String text) implements Piece {
     public Words {
-      text = text.replaceAll("(?<=\\p{L})'(?=\\p{L})", "’");
+      text = text.indexOf('\'') < 0 ? text : text.replaceAll("(?<=\\p{L})'(?=\\p{L})", "’");
     }
 
     @Override

@@ -2,6 +2,8 @@ package rootwright.press.formula;
 
 import java.awt.Insets;
 import java.awt.geom.PathIterator;
+import java.util.LinkedHashMap;
+import java.util.Map;
 import org.scilab.forge.jlatexmath.ParseException;
 import org.scilab.forge.jlatexmath.TeXConstants;
 import org.scilab.forge.jlatexmath.TeXFormula;
@@ -18,6 +20,17 @@ public final class Engraver {
 
   private static final Object ONE_AT_A_TIME = new Object();
 
+  /** Sheet, key and solutions have the same formulas; the latest drawings are kept. */
+  private static final Map<Request, Drawing> LATEST =
+      new LinkedHashMap<>(16, 0.75f, true) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Request, Drawing> eldest) {
+          return size() > 2000;
+        }
+      };
+
+  private record Request(String latex, Style style, double size) {}
+
   private Engraver() {}
 
   /**
@@ -29,23 +42,28 @@ public final class Engraver {
    */
   public static Drawing engrave(String latex, Style style, double size) {
     synchronized (ONE_AT_A_TIME) {
-      try {
-        TeXIcon icon =
-            new TeXFormula(closed(latex)).new TeXIconBuilder()
-                .setStyle(constant(style))
-                .setSize((float) size)
-                .build();
-        icon.setInsets(new Insets(0, 0, 0, 0), true);
-        OutlineRecorder recorder = new OutlineRecorder();
-        icon.paintIcon(null, recorder, 0, 0);
-        return new Drawing(
-            svg(recorder.outline().getPathIterator(null)),
-            icon.getTrueIconWidth(),
-            icon.getTrueIconHeight(),
-            icon.getTrueIconDepth());
-      } catch (ParseException unreadable) {
-        throw new IllegalArgumentException("cannot be set as a formula: " + latex, unreadable);
-      }
+      return LATEST.computeIfAbsent(new Request(latex, style, size), Engraver::draw);
+    }
+  }
+
+  private static Drawing draw(Request request) {
+    try {
+      TeXIcon icon =
+          new TeXFormula(closed(request.latex())).new TeXIconBuilder()
+              .setStyle(constant(request.style()))
+              .setSize((float) request.size())
+              .build();
+      icon.setInsets(new Insets(0, 0, 0, 0), true);
+      OutlineRecorder recorder = new OutlineRecorder();
+      icon.paintIcon(null, recorder, 0, 0);
+      return new Drawing(
+          svg(recorder.outline().getPathIterator(null)),
+          icon.getTrueIconWidth(),
+          icon.getTrueIconHeight(),
+          icon.getTrueIconDepth());
+    } catch (ParseException unreadable) {
+      throw new IllegalArgumentException(
+          "cannot be set as a formula: " + request.latex(), unreadable);
     }
   }
 
@@ -129,8 +147,13 @@ public final class Engraver {
     into.append(thousandths / 1000);
     int rest = (int) (thousandths % 1000);
     if (rest != 0) {
-      String digits = Integer.toString(1000 + rest).substring(1);
-      into.append('.').append(digits.replaceAll("0+$", ""));
+      into.append('.').append((char) ('0' + rest / 100));
+      if (rest % 100 != 0) {
+        into.append((char) ('0' + rest / 10 % 10));
+        if (rest % 10 != 0) {
+          into.append((char) ('0' + rest % 10));
+        }
+      }
     }
   }
 }

@@ -1,11 +1,14 @@
 package rootwright.press.paper;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.answer.Answer;
 import rootwright.working.answer.AnswerFormula;
+import rootwright.working.problem.Statement;
 import rootwright.working.solve.CheckFailedException;
 import rootwright.working.solve.Solution;
 
@@ -14,6 +17,9 @@ final class ItemCheck {
 
   private final Checker checker;
   private final List<Complaint> complaints;
+
+  /** A problem that stands on many versions is worked once. */
+  private final Map<Statement, Solution> worked = new HashMap<>();
 
   ItemCheck(Checker checker, List<Complaint> complaints) {
     this.checker = checker;
@@ -38,7 +44,11 @@ final class ItemCheck {
       return item;
     }
     try {
-      Solution solution = checker.read(find.statement());
+      Solution solution = worked.get(find.statement());
+      if (solution == null) {
+        solution = checker.read(find.statement());
+        worked.put(find.statement(), solution);
+      }
       for (String wrong : wrongs(find.form(), solution)) {
         complaints.add(new Complaint(version, number, wrong));
       }

@@ -8,18 +8,21 @@ import java.util.SplittableRandom;
 /** Makes versions of a paper. */
 public final class Versions {
 
+  private static final int MOST = 999;
+
   private Versions() {}
 
   /**
    * Versions with the same items in other orders; the first keeps the order. The same seed gives
    * the same orders.
    *
-   * @param count from 1 to 26
+   * @param count from 1 to 999; more than 26 versions are numbered instead of lettered
    * @throws IllegalArgumentException if the count is outside that range
    */
   public static List<Version> reordered(List<PaperItem> items, int count, long seed) {
-    if (count < 1 || count > 26) {
-      throw new IllegalArgumentException("%d versions; there are marks for 26".formatted(count));
+    if (count < 1 || count > MOST) {
+      throw new IllegalArgumentException(
+          "%d versions; there are marks for %d".formatted(count, MOST));
     }
     SplittableRandom random = new SplittableRandom(seed);
     List<Version> versions = new ArrayList<>();
@@ -30,7 +33,7 @@ public final class Versions {
           Collections.swap(order, last, random.nextInt(last + 1));
         }
       }
-      versions.add(new Version(mark(k), order));
+      versions.add(new Version(mark(k, count), order));
     }
     return versions;
   }
@@ -38,7 +41,7 @@ public final class Versions {
   /**
    * Versions with siblings: the k-th version takes the k-th sibling at every place.
    *
-   * @param siblings at each place the items of all versions, equally many
+   * @param siblings at each place the items of all versions, equally many, at most 999
    * @throws IllegalArgumentException if a place has another number of siblings than the first
    */
   public static List<Version> renumbered(List<List<PaperItem>> siblings) {
@@ -53,12 +56,12 @@ public final class Versions {
         }
         items.add(place.get(k));
       }
-      versions.add(new Version(mark(k), items));
+      versions.add(new Version(mark(k, count), items));
     }
     return versions;
   }
 
-  private static String mark(int k) {
-    return String.valueOf((char) ('A' + k));
+  private static String mark(int k, int count) {
+    return count <= 26 ? String.valueOf((char) ('A' + k)) : "%03d".formatted(k + 1);
   }
 }
