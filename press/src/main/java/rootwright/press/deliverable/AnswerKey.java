@@ -4,11 +4,11 @@ import static rootwright.press.document.Piece.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import rootwright.composing.option.Option;
 import rootwright.press.document.Audience;
 import rootwright.press.document.Block;
 import rootwright.press.document.Piece;
 import rootwright.press.paper.Form;
-import rootwright.press.paper.Option;
 import rootwright.press.paper.Paper;
 import rootwright.press.paper.PaperItem;
 import rootwright.press.paper.Task;

@@ -1,6 +1,8 @@
 package rootwright.press.paper;
 
 import java.util.List;
+import rootwright.composing.option.Choices;
+import rootwright.composing.option.Option;
 
 /** How a problem is answered on a paper. */
 public sealed interface Form {
@@ -29,6 +31,11 @@ public sealed interface Form {
     @Override
     public String name() {
       return "choice";
+    }
+
+    /** What the composer chose. */
+    public static Choice of(Choices choices) {
+      return new Choice(choices.options());
     }
 
     /** The letter of an option by its place from 0. */

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.composing.option.Option;
 import rootwright.working.answer.Answer;
 import rootwright.working.answer.AnswerFormula;
 import rootwright.working.problem.Statement;

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.value.RationalValue;
+import rootwright.composing.option.Option;
 import rootwright.working.answer.Answer;
 
 /** The order in which options are printed: numbers by size. Only rational options are compared. */

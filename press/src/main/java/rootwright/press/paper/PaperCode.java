@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import rootwright.algebra.notation.PlainWriter;
+import rootwright.composing.option.Option;
 import rootwright.working.answer.AnswerFormula;
 
 /**

@@ -1,9 +1,16 @@
 package rootwright.press.paper;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
+import rootwright.algebra.number.Rational;
+import rootwright.composing.hint.HintLadder;
+import rootwright.composing.hint.Rung;
+import rootwright.composing.level.Level;
 import rootwright.press.document.Piece;
+import rootwright.working.problem.Statement;
+import rootwright.working.solve.Solution;
 
 /**
  * An item of a paper.
@@ -29,6 +36,33 @@ public record PaperItem(
   /** An item without hints and estimate. */
   public static PaperItem of(Task task, int points) {
     return new PaperItem(task, points, List.of(), Optional.empty());
+  }
+
+  /**
+   * An item with everything the composer knows of its solution: the key, the hint ladder, the
+   * estimated level.
+   *
+   * @param statement from which the solution was read
+   */
+  public static PaperItem worked(Statement statement, Solution solution, Form form, int points) {
+    return new PaperItem(
+        new Task.Find(statement, form, Optional.of(new Checked(statement, solution))),
+        points,
+        HintLadder.of(solution)
+            .map(ladder -> ladder.rungs().stream().map(PaperItem::hint).toList())
+            .orElse(List.of()),
+        Level.of(solution).map(level -> hundredths(level.difficulty())));
+  }
+
+  private static List<Piece> hint(Rung rung) {
+    return rung.line()
+        .map(formula -> Piece.line(rung.words() + " ", formula))
+        .orElseGet(() -> Piece.line(rung.words()));
+  }
+
+  private static BigDecimal hundredths(Rational value) {
+    return new BigDecimal(value.numerator())
+        .divide(new BigDecimal(value.denominator()), 2, RoundingMode.HALF_EVEN);
   }
 
   /** The same item asking for something else. */
