@@ -1,5 +1,6 @@
 package rootwright.bench;
 
+import com.sun.management.OperatingSystemMXBean;
 import java.lang.management.ManagementFactory;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -7,6 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import rootwright.desk.Desk;
 import rootwright.press.Outputs;
+import rootwright.press.PrintJob;
+import rootwright.press.PrintRun;
 import rootwright.press.PrintedFile;
 import rootwright.press.deliverable.Deliverables;
 import rootwright.press.document.Language;
@@ -18,13 +21,14 @@ import rootwright.press.paper.Paper;
 import rootwright.press.paper.PaperItem;
 import rootwright.press.paper.Task;
 import rootwright.press.paper.Version;
+import rootwright.press.paper.Versions;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
 
 /**
- * How long papers take to print, by the clock on the wall and in processor time of this thread:
- * the first PDF of a new process, then sheet, key and solutions of ten problems again and again.
- * The problems are worked before the clock starts.
+ * How long papers take to print, by the clock on the wall and in processor time of this thread: the
+ * first PDF of a new process, then sheet, key and solutions of ten problems again and again. The
+ * problems are worked before the clock starts.
  */
 public final class PaperTime {
 
@@ -41,12 +45,14 @@ public final class PaperTime {
     "x^3 - 5x + 3", "Σ r^2 s"
   };
 
+  private static final int VERSIONS = 40;
+
   private PaperTime() {}
 
   /** Prints the figures; an argument is the number of warm rounds (20). */
   public static void main(String[] arguments) throws Exception {
     int rounds = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 20;
-    Paper paper = paper();
+    Paper paper = paper(1);
     Output pdf = Outputs.usual().named("pdf").orElseThrow();
     System.out.println("first sheet: " + timed(() -> print(paper, pdf, "sheet")));
     System.out.println("then key:    " + timed(() -> print(paper, pdf, "key")));
@@ -62,6 +68,8 @@ public final class PaperTime {
               }));
     }
     System.out.println("sheet + key + solutions, median of the last half: " + median(warm));
+    System.out.println(
+        VERSIONS + " versions with their keys on two threads: " + wholeProcess(() -> run(pdf)));
     for (Output output : Outputs.usual().all()) {
       List<Figures> each = new ArrayList<>();
       for (int k = 0; k < rounds; k++) {
@@ -71,20 +79,41 @@ public final class PaperTime {
     }
   }
 
-  private static void print(Paper paper, Output output, String deliverable) throws Exception {
-    PrintedFile.of(
-        paper, "", Deliverables.named(deliverable).orElseThrow(), Layout.USUAL, output);
+  /** Individual versions, each with its key, kept nowhere. */
+  private static void run(Output pdf) throws Exception {
+    Paper paper = paper(VERSIONS);
+    List<PrintJob> jobs = new ArrayList<>();
+    for (Version version : paper.content().versions()) {
+      for (String name : List.of("sheet", "key")) {
+        jobs.add(
+            new PrintJob(
+                paper, version.mark(), Deliverables.named(name).orElseThrow(), Layout.USUAL, pdf));
+      }
+    }
+    PrintRun.Store nowhere =
+        new PrintRun.Store() {
+          @Override
+          public boolean has(String name) {
+            return false;
+          }
+
+          @Override
+          public void put(PrintedFile file) {}
+        };
+    PrintRun.print(jobs, nowhere, (done, all) -> {}, 2);
   }
 
-  private static Paper paper() throws Exception {
+  private static void print(Paper paper, Output output, String deliverable) throws Exception {
+    PrintedFile.of(paper, "", Deliverables.named(deliverable).orElseThrow(), Layout.USUAL, output);
+  }
+
+  private static Paper paper(int versions) throws Exception {
     List<PaperItem> items = new ArrayList<>();
     for (int k = 0; k < PROBLEMS.length; k += 2) {
       items.add(
           PaperItem.of(
               new Task.Find(
-                  Statement.of(PROBLEMS[k], PROBLEMS[k + 1]),
-                  new Form.Written(),
-                  Optional.empty()),
+                  Statement.of(PROBLEMS[k], PROBLEMS[k + 1]), new Form.Written(), Optional.empty()),
               4));
     }
     Desk desk = new Desk();
@@ -94,7 +123,9 @@ public final class PaperTime {
                 Language.ENGLISH,
                 "Roots are complex numbers.",
                 LocalDate.of(2026, 3, 5),
-                List.of(new Version("", items))))
+                versions == 1
+                    ? List.of(new Version("", items))
+                    : Versions.reordered(items, versions, 7)))
         .checked(statement -> desk.work(statement, ClassProfile.EVERYTHING))
         .frozen();
   }
@@ -117,6 +148,17 @@ public final class PaperTime {
     return new Figures(
         (System.nanoTime() - wall) / 1_000_000,
         (ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime() - processor) / 1_000_000);
+  }
+
+  private static Figures wholeProcess(Work work) throws Exception {
+    OperatingSystemMXBean system =
+        (OperatingSystemMXBean) ManagementFactory.getOperatingSystemMXBean();
+    long wall = System.nanoTime();
+    long processor = system.getProcessCpuTime();
+    work.run();
+    return new Figures(
+        (System.nanoTime() - wall) / 1_000_000,
+        (system.getProcessCpuTime() - processor) / 1_000_000);
   }
 
   private static Figures median(List<Figures> all) {

@@ -58,7 +58,8 @@ final class ColleagueSolutions implements Deliverable {
           new Block.Heading(
               2,
               line(
-                  working.title() + " (%d lines, cost ".formatted(working.cost().lines()),
+                  Handout.capital(working.title())
+                      + " (%d lines, cost ".formatted(working.cost().lines()),
                   new Piece.Decimal(working.cost().total()),
                   ")")));
       blocks.addAll(WorkingBlocks.lines(working));

@@ -37,6 +37,11 @@ final class ComparisonSheet implements Deliverable {
   }
 
   @Override
+  public String shownMark(String mark) {
+    return "";
+  }
+
+  @Override
   public List<Block> blocks(Paper paper, Version version) {
     List<Version> versions = paper.content().versions();
     List<Block> blocks = new ArrayList<>();

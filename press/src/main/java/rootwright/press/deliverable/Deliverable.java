@@ -29,6 +29,11 @@ public interface Deliverable {
   /** What stands on it; every key of the version is current. */
   List<Block> blocks(Paper paper, Version version);
 
+  /** The mark that is shown on it: that of the version, unless it speaks of all versions. */
+  default String shownMark(String mark) {
+    return mark;
+  }
+
   /**
    * The document of one version. A paper that is not frozen prints with the word for a draft where
    * the code would stand.
@@ -44,7 +49,7 @@ public interface Deliverable {
         paper.content().language(),
         audience(),
         layout,
-        new Identity(paper.code(), mark, paper.content().date()),
+        new Identity(paper.code(), shownMark(mark), paper.content().date()),
         blocks(paper, version));
   }
 
@@ -54,6 +59,7 @@ public interface Deliverable {
    */
   default String fileName(Paper paper, String mark) {
     String code = paper.code().isEmpty() ? "draft" : paper.code();
-    return (mark.isEmpty() ? code : code + "-" + mark) + "-" + name();
+    String shown = shownMark(mark);
+    return (shown.isEmpty() ? code : code + "-" + shown) + "-" + name();
   }
 }

@@ -108,7 +108,8 @@ final class Handout implements Deliverable {
             others.stream().map(other -> AnswerPieces.exact(other.answer())).toList()));
   }
 
-  private static String capital(String title) {
+  /** With a capital letter at the beginning, for a heading. */
+  static String capital(String title) {
     return title.isEmpty() ? title : Character.toUpperCase(title.charAt(0)) + title.substring(1);
   }
 }
