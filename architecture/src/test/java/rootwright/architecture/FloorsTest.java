@@ -109,7 +109,11 @@ class FloorsTest {
               "rootwright.algebra.real..",
               "rootwright.algebra.companion..",
               "rootwright.working.check..",
-              "rootwright.composing.scan..");
+              "rootwright.composing.scan.candidate..",
+              "rootwright.composing.scan.filter..")
+          .orShould()
+          .dependOnClassesThat()
+          .haveNameMatching("rootwright\\.composing\\.scan\\.(Scan|Relaxations|Conflicts)");
 
   private static ArchRule noCycleIn(String module) {
     return slices()

@@ -45,8 +45,7 @@ final class ComposeCommand implements Callable<Integer> {
   public Integer call() throws IOException {
     try {
       Set<String> known = avoid == null ? Set.of() : desk.fingerprints(avoid);
-      Composition composition =
-          ScanWorkers.run(control -> desk.compose(order.blueprint(), known, control));
+      Composition composition = desk.compose(order.blueprint(), known);
       new CompositionPrinter(console, json).print(composition);
       return (composition.problems().isEmpty() ? ExitStatus.NOT_SINGLE : ExitStatus.DONE).code();
     } catch (UnreadableException unreadable) {

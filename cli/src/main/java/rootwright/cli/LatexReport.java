@@ -28,29 +28,18 @@ final class LatexReport {
         .append(LatexWriter.write(AnswerFormula.of(solution.answer())))
         .append("$.\n");
     for (Working working : solution.routes()) {
-      source.append("\n\\paragraph{").append(escaped(working.title())).append(".}\n");
+      source.append("\n\\paragraph{").append(LatexProse.of(working.title())).append(".}\n");
       source.append("\\begin{align*}\n");
       for (Step step : working.steps()) {
         source
             .append("  & ")
             .append(LatexWriter.write(step.shown()))
             .append(" && \\text{")
-            .append(escaped(step.reason()))
+            .append(LatexProse.of(step.reason()))
             .append("} \\\\\n");
       }
       source.append("\\end{align*}\n");
     }
     return source.toString().stripTrailing();
-  }
-
-  /** The characters that LaTeX reads as commands, and the signs a plain font lacks. */
-  private static String escaped(String text) {
-    return text.replace("\\", "\\textbackslash{}")
-        .replace("&", "\\&")
-        .replace("%", "\\%")
-        .replace("#", "\\#")
-        .replace("_", "\\_")
-        .replace("{", "\\{")
-        .replace("}", "\\}");
   }
 }

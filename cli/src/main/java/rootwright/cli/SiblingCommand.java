@@ -54,8 +54,7 @@ final class SiblingCommand implements Callable<Integer> {
   public Integer call() {
     try {
       Statement statement = new Statement(polynomial, find, List.of(), Optional.empty());
-      Composition composition =
-          ScanWorkers.run(control -> desk.siblings(statement, many, seed, control));
+      Composition composition = desk.siblings(statement, many, seed);
       new CompositionPrinter(console, json).print(composition);
       return (composition.problems().isEmpty() ? ExitStatus.NOT_SINGLE : ExitStatus.DONE).code();
     } catch (UnreadableException unreadable) {

@@ -105,6 +105,16 @@ public final class Desk {
    * @throws rootwright.composing.blueprint.ContradictoryBlueprintException if the order contradicts
    *     itself
    */
+  public Composition compose(Blueprint blueprint, Set<String> known) throws UnreadableException {
+    return ScanWorkers.run(control -> composer.compose(blueprint, known, control));
+  }
+
+  /**
+   * Fills an order as {@link #compose(Blueprint, Set)} does, for a caller who wants to be told how
+   * far it has come and to be able to stop it.
+   *
+   * @throws UnreadableException if the ask cannot be read
+   */
   public Composition compose(Blueprint blueprint, Set<String> known, ScanControl control)
       throws UnreadableException {
     return composer.compose(blueprint, known, control);
@@ -115,9 +125,9 @@ public final class Desk {
    *
    * @throws UnreadableException if the problem cannot be read
    */
-  public Composition siblings(Statement statement, int many, long seed, ScanControl control)
-      throws UnreadableException {
-    return siblings.of(ProblemReader.read(statement), many, seed, control);
+  public Composition siblings(Statement statement, int many, long seed) throws UnreadableException {
+    Problem problem = ProblemReader.read(statement);
+    return ScanWorkers.run(control -> siblings.of(problem, many, seed, control));
   }
 
   /**

@@ -1,4 +1,4 @@
-package rootwright.cli;
+package rootwright.desk;
 
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
