@@ -14,6 +14,7 @@ import java.util.Optional;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
 import rootwright.desk.contract.RefusalContract;
+import rootwright.web.endpoint.ComposeEndpoints;
 import rootwright.web.endpoint.JobEndpoints;
 import rootwright.web.endpoint.KeptEndpoints;
 import rootwright.web.endpoint.Reply;
@@ -100,6 +101,7 @@ public final class DeskServer implements AutoCloseable {
     new KeptEndpoints(desk, recent, profile).addTo(config.routes);
     new SetEndpoint(desk).addTo(config.routes);
     new WorkEndpoint(desk, jobs, profile, recent).addTo(config.routes);
+    new ComposeEndpoints(desk, jobs, settings.folder().resolve("shelf.txt")).addTo(config.routes);
     new JobEndpoints(jobs).addTo(config.routes);
   }
 

@@ -110,7 +110,8 @@ class DeskServerTest {
   @Test
   void everyScriptOfThePageIsAnnouncedSoThatNoneWaitsForAnother() throws Exception {
     Path scripts = Path.of(DeskServer.class.getResource("/rootwright/web/page/script").toURI());
-    String page = RawRequest.visit(own()).sentTo(desk.address());
+    String page =
+        get("/index.html").sentTo(desk.address()) + get("/compose.html").sentTo(desk.address());
     try (var files = Files.list(scripts)) {
       assertThat(files.map(file -> "script/" + file.getFileName()))
           .isNotEmpty()

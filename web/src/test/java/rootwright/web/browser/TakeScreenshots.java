@@ -31,8 +31,19 @@ class TakeScreenshots {
       for (ColorScheme scheme : new ColorScheme[] {ColorScheme.LIGHT, ColorScheme.DARK}) {
         for (int width : new int[] {360, 1280, 1920}) {
           PROBLEMS.forEach((name, problem) -> shoot(desk, into, scheme, width, name, problem));
+          shootComposer(desk, into, scheme, width);
         }
       }
+    }
+  }
+
+  private static void shootComposer(DeskServer desk, Path into, ColorScheme scheme, int width) {
+    try (Visit visit = Visit.of(desk.address(), width, scheme)) {
+      visit.page().navigate(desk.address() + "compose.html");
+      visit.page().locator("[name=many]").fill("3");
+      visit.page().locator("#compose").click();
+      visit.until("document.querySelectorAll('.composed').length === 3");
+      picture(visit, into, "compose", width, scheme);
     }
   }
 
@@ -41,11 +52,16 @@ class TakeScreenshots {
     try (Visit visit = Visit.of(desk.address(), width, scheme)) {
       visit.open(problem[0], problem[1]);
       visit.page().waitForTimeout(200);
-      String file = "%s-%d-%s".formatted(name, width, scheme.name().toLowerCase(Locale.ROOT));
-      Page.ScreenshotOptions whole = new Page.ScreenshotOptions().setFullPage(true);
-      visit.page().screenshot(whole.setPath(into.resolve(file + ".png")));
-      Page.ScreenshotOptions first = new Page.ScreenshotOptions();
-      visit.page().screenshot(first.setPath(into.resolve(file + "-first-screen.png")));
+      picture(visit, into, name, width, scheme);
     }
+  }
+
+  /** The whole page, and its first screen. */
+  private static void picture(Visit visit, Path into, String name, int width, ColorScheme scheme) {
+    String file = "%s-%d-%s".formatted(name, width, scheme.name().toLowerCase(Locale.ROOT));
+    Page.ScreenshotOptions whole = new Page.ScreenshotOptions().setFullPage(true);
+    visit.page().screenshot(whole.setPath(into.resolve(file + ".png")));
+    Page.ScreenshotOptions first = new Page.ScreenshotOptions();
+    visit.page().screenshot(first.setPath(into.resolve(file + "-first-screen.png")));
   }
 }

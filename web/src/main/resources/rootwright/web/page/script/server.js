@@ -42,6 +42,14 @@ export async function work(statement, signal, progress) {
   return reply.job ? follow(reply.job, signal, { progress }) : reply;
 }
 
+export const shelve = (statement) => ask("POST", "/api/shelf", statement);
+
+/** Starts a job of the composer and follows it. */
+export async function compose(path, order, signal, progress) {
+  const { job } = await ask("POST", path, order, signal);
+  return follow(job, signal, { progress });
+}
+
 /** Follows a job to its end. `hear` may have `progress` and `found`. */
 export function follow(job, signal, hear = {}) {
   return new Promise((resolve, reject) => {

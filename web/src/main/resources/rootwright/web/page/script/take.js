@@ -1,5 +1,6 @@
 // Taking the working away: copy, download, print.
 import { make } from "./element.js";
+import * as server from "./server.js";
 
 /** The line of words at the foot of the page. */
 export function takeSection(solution) {
@@ -29,12 +30,23 @@ export function takeSection(solution) {
       download("plain text", "txt", "text/plain", () => plainText(solution)),
       " or ",
       unbroken(download("JSON", "json", "application/json", () => JSON.stringify(solution, null, 2)), ";"),
+      " ",
+      unbroken(make("button", { type: "button", onclick: () => print() }, "print"), ";"),
       " or ",
-      make("button", { type: "button", onclick: () => print() }, "print"),
-      " the page.",
+      make("button", { type: "button", class: "shelve", onclick: () => shelve(solution, told) }, "keep it on the shelf"),
+      ".",
       told,
     ),
   );
+}
+
+async function shelve(solution, told) {
+  try {
+    const { kept, already } = await server.shelve({ polynomial: solution.polynomial, find: solution.find });
+    told.textContent = kept ? " It is on the shelf." : ` The shelf has it already: ${already}`;
+  } catch (refused) {
+    told.textContent = ` ${refused.message}`;
+  }
 }
 
 async function copied(text) {

@@ -1,0 +1,107 @@
+package rootwright.web.endpoint;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.bank.shelf.ShelfEntry;
+import rootwright.composing.blueprint.Blueprint;
+import rootwright.composing.blueprint.Composition;
+import rootwright.composing.blueprint.ContradictoryBlueprintException;
+import rootwright.composing.scan.ScanControl;
+import rootwright.desk.Desk;
+import rootwright.desk.contract.CompositionContract;
+import rootwright.desk.contract.FormulaForms;
+import rootwright.web.job.Budget;
+import rootwright.web.job.Jobs;
+import rootwright.web.job.Progress;
+import rootwright.web.reply.FaultException;
+import rootwright.working.problem.Statement;
+
+/** The composer's table: orders, siblings of a problem, and the shelf that keeps what is good. */
+public final class ComposeEndpoints {
+
+  private final Desk desk;
+  private final Jobs jobs;
+  private final Path shelf;
+
+  /** For this desk; {@code shelf} is the file of the coach's shelf, which need not exist yet. */
+  public ComposeEndpoints(Desk desk, Jobs jobs, Path shelf) {
+    this.desk = desk;
+    this.jobs = jobs;
+    this.shelf = shelf;
+  }
+
+  /**
+   * Adds {@code POST /api/compose} and {@code POST /api/sibling}, each of which starts a job, and
+   * {@code POST /api/shelf}.
+   */
+  public void addTo(RoutesConfig routes) {
+    routes.post("/api/compose", this::compose);
+    routes.post("/api/sibling", this::sibling);
+    routes.post("/api/shelf", this::shelve);
+  }
+
+  private void compose(Context context) {
+    Blueprint blueprint = BlueprintBody.read(Reply.body(context));
+    start(context, control -> desk.compose(blueprint, desk.fingerprints(shelf), control));
+  }
+
+  private void sibling(Context context) {
+    JsonNode body = Reply.body(context);
+    Statement statement = StatementBody.read(body);
+    long seed = body.path("seed").asLong(1);
+    start(context, control -> desk.siblings(statement, 1, seed, control));
+  }
+
+  private void shelve(Context context) throws UnreadableException, IOException {
+    Optional<ShelfEntry> twin = desk.shelve(shelf, StatementBody.read(Reply.body(context)));
+    var reply = JsonNodeFactory.instance.objectNode().put("kept", twin.isEmpty());
+    twin.ifPresent(entry -> reply.put("already", entry.line()));
+    Reply.json(context, reply);
+  }
+
+  /** Something that composes with a scan. */
+  private interface Composing {
+    Composition with(ScanControl control) throws UnreadableException, IOException;
+  }
+
+  private void start(Context context, Composing composing) {
+    String job = jobs.start(Budget.SCAN, progress -> run(composing, progress)).id();
+    Reply.json(context.status(202), JsonNodeFactory.instance.objectNode().put("job", job));
+  }
+
+  private static JsonNode run(Composing composing, Progress progress) throws Exception {
+    int workers = Runtime.getRuntime().availableProcessors();
+    ExecutorService executor = Executors.newFixedThreadPool(workers);
+    try {
+      ScanControl control =
+          ScanControl.shared(executor, workers)
+              .until(progress::stopped)
+              .telling(
+                  state ->
+                      progress.at(
+                          state.examined(),
+                          0,
+                          "%,d candidates looked at, %,d pass every wish so far"
+                              .formatted(state.examined(), state.accepted())));
+      return CompositionContract.of(composing.with(control), FormulaForms.FOR_PAGES);
+    } catch (ContradictoryBlueprintException contradictory) {
+      throw new FaultException(
+          422,
+          "contradictory",
+          "This order contradicts itself: " + contradictory.getMessage() + ".");
+    } catch (IllegalArgumentException beyond) {
+      throw new FaultException(
+          422, "out-of-range", "This order cannot be: " + beyond.getMessage() + ".");
+    } finally {
+      executor.shutdownNow();
+    }
+  }
+}
