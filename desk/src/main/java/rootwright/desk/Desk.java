@@ -131,6 +131,17 @@ public final class Desk {
   }
 
   /**
+   * Finds siblings as {@link #siblings(Statement, int, long)} does, for a caller who wants to be
+   * told how far it has come and to be able to stop it.
+   *
+   * @throws UnreadableException if the problem cannot be read
+   */
+  public Composition siblings(Statement statement, int many, long seed, ScanControl control)
+      throws UnreadableException {
+    return siblings.of(ProblemReader.read(statement), many, seed, control);
+  }
+
+  /**
    * Puts a problem on a shelf, unless it or a twin of it stands there already.
    *
    * @return what stands there already, if anything

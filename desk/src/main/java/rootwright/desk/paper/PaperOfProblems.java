@@ -1,23 +1,15 @@
 package rootwright.desk.paper;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import rootwright.algebra.notation.UnreadableException;
-import rootwright.composing.hint.HintLadder;
-import rootwright.composing.level.Level;
 import rootwright.composing.option.Choices;
-import rootwright.press.document.Piece;
 import rootwright.press.paper.BlockedException;
 import rootwright.press.paper.Checker;
 import rootwright.press.paper.Content;
 import rootwright.press.paper.Form;
-import rootwright.press.paper.Option;
 import rootwright.press.paper.Paper;
 import rootwright.press.paper.PaperItem;
-import rootwright.press.paper.Task;
 import rootwright.press.paper.Version;
 import rootwright.press.paper.Versions;
 import rootwright.working.problem.Statement;
@@ -59,36 +51,14 @@ public final class PaperOfProblems {
 
   private PaperItem item(Statement statement, PaperOrder order) throws UnreadableException {
     Solution solution = checker.read(statement);
-    List<List<Piece>> hints =
-        HintLadder.of(solution).stream()
-            .flatMap(ladder -> ladder.rungs().stream())
-            .map(rung -> Piece.line(rung.text()))
-            .toList();
-    Optional<BigDecimal> level =
-        Level.of(solution)
-            .map(
-                found ->
-                    new BigDecimal(found.difficulty().numerator())
-                        .divide(
-                            new BigDecimal(found.difficulty().denominator()),
-                            2,
-                            RoundingMode.HALF_UP));
-    return new PaperItem(
-        new Task.Find(statement, form(order.form(), solution), Optional.empty()),
-        order.points(),
-        hints,
-        level);
+    return PaperItem.worked(statement, solution, form(order.form(), solution), order.points());
   }
 
   private static Form form(String name, Solution solution) {
     return switch (name) {
       case "short" -> new Form.Written();
       case "integer" -> new Form.WholeNumber();
-      case "choice" ->
-          new Form.Choice(
-              Choices.of(solution, Choices.USUAL).options().stream()
-                  .map(option -> new Option(option.value(), option.slips()))
-                  .toList());
+      case "choice" -> Form.Choice.of(Choices.of(solution, Choices.USUAL));
       default ->
           throw new IllegalArgumentException(
               "there is no form “%s”; write short, choice or integer".formatted(name));
