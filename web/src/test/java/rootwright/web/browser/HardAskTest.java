@@ -20,7 +20,7 @@ import rootwright.web.DeskSettings;
 /** An ask that takes seconds: 120 ways to name the roots, each with a value of its own. */
 class HardAskTest {
 
-  private static final String SEXTIC = "x^6 - x - 1";
+  private static final String SEXTIC = "x^6 - 12x - 7";
   private static final String HARD = "r s^2 t^3";
 
   @TempDir static Path folder;
