@@ -62,15 +62,19 @@ final class TerminalReport {
             .toList());
     list("Silent here", solution.silent().stream().map(s -> s.name()).toList());
     lines.add("");
-    wrapped(
-        "",
-        "Checked twice: exact normal form; "
-            + solution.second().method()
-            + (solution.second().digits().isPresent()
-                ? " to %d digits".formatted(solution.second().digits().getAsInt())
-                : "")
-            + ".");
+    wrapped("", checks(solution));
     return String.join(System.lineSeparator(), lines);
+  }
+
+  private static String checks(Solution solution) {
+    if (solution.answer() instanceof Answer.None) {
+      return "There is no value to check.";
+    }
+    String digits =
+        solution.second().digits().isPresent()
+            ? " to %d digits".formatted(solution.second().digits().getAsInt())
+            : "";
+    return "Checked twice: exact normal form; " + solution.second().method() + digits + ".";
   }
 
   private String answer(Answer answer) {
