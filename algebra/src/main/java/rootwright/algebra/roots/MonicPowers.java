@@ -60,16 +60,65 @@ final class MonicPowers {
   /**
    * The power sum of the a·r with a non-negative exponent, or nothing if a number on the way is
    * longer than the limit. O(log k) products modulo Q; the last doubling, which costs most, is
-   * replaced by the trace of a product.
+   * replaced by the trace of a product, and up to degree three the trailing zero bits of the
+   * exponent cost a few squares of numbers each.
    */
   Optional<BigInteger> sum(BigInteger exponent, long limit) {
     int degree = degree();
     if (exponent.compareTo(BigInteger.valueOf(2L * degree)) < 0) {
       return Optional.of(upTo(exponent.intValueExact())[exponent.intValueExact()]);
     }
-    Optional<BigInteger[]> half = power(exponent.shiftRight(1), limit);
     BigInteger[] sums = upTo(2 * degree - 1);
-    return half.map(vector -> traceOfSquare(vector, exponent.testBit(0) ? 1 : 0, sums));
+    int doublings = degree == 2 || degree == 3 ? exponent.getLowestSetBit() : 0;
+    if (doublings > 0) {
+      BigInteger odd = exponent.shiftRight(doublings);
+      return power(odd, limit).flatMap(vector -> doubled(vector, odd, sums, doublings, limit));
+    }
+    return power(exponent.shiftRight(1), limit)
+        .map(vector -> traceOfSquare(vector, exponent.testBit(0) ? 1 : 0, sums));
+  }
+
+  /**
+   * With S, T and N the first three elementary polynomials of the k-th powers of three roots: those
+   * of the 2k-th powers are S² − 2T, T² − 2NS and N². Two roots are three, one of them zero.
+   */
+  private Optional<BigInteger> doubled(
+      BigInteger[] f, BigInteger exponent, BigInteger[] sums, int doublings, long limit) {
+    BigInteger s = BigInteger.ZERO;
+    for (int k = 0; k < f.length; k++) {
+      s = s.add(f[k].multiply(sums[k]));
+    }
+    BigInteger t = s.multiply(s).subtract(traceOfSquare(f, 0, sums)).shiftRight(1);
+    // The product of the roots is ±tail[0]; the power of a short number is as long as it says.
+    BigInteger root = degree() == 3 ? tail[0].negate() : BigInteger.ZERO;
+    if (exponent.shiftLeft(doublings).bitLength() > 31 && !isUnitOrZero(root)) {
+      return Optional.empty();
+    }
+    BigInteger n = power(root, exponent);
+    for (int left = doublings; left > 0; left--) {
+      BigInteger next = s.multiply(s).subtract(t.shiftLeft(1));
+      if (left > 1) {
+        t = t.multiply(t).subtract(n.multiply(s).shiftLeft(1));
+        n = n.multiply(n);
+        long length = Math.max(t.bitLength(), n.bitLength());
+        if (Math.max(length, 2L * next.bitLength()) > 2 * limit) {
+          return Optional.empty();
+        }
+      }
+      s = next;
+    }
+    return s.bitLength() > limit ? Optional.empty() : Optional.of(s);
+  }
+
+  private static BigInteger power(BigInteger root, BigInteger exponent) {
+    if (isUnitOrZero(root)) {
+      return exponent.testBit(0) ? root : root.abs();
+    }
+    return root.pow(exponent.intValueExact());
+  }
+
+  private static boolean isUnitOrZero(BigInteger number) {
+    return number.abs().bitLength() <= 1;
   }
 
   /** The trace of f²·y^shift. */
@@ -89,8 +138,13 @@ final class MonicPowers {
   private Optional<BigInteger[]> power(BigInteger exponent, long limit) {
     BigInteger[] value = new BigInteger[degree()];
     Arrays.fill(value, BigInteger.ZERO);
-    value[0] = BigInteger.ONE;
-    for (int bit = exponent.bitLength() - 1; bit >= 0; bit--) {
+    // The highest bits of the exponent that stay under the degree need no reduction at all.
+    int unread = Math.max(0, exponent.bitLength() - 31);
+    while (exponent.shiftRight(unread).intValueExact() >= degree()) {
+      unread++;
+    }
+    value[exponent.shiftRight(unread).intValueExact()] = BigInteger.ONE;
+    for (int bit = unread - 1; bit >= 0; bit--) {
       value = square(value);
       if (exponent.testBit(bit)) {
         value = timesUnknown(value);
