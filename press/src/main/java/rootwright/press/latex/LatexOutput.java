@@ -65,6 +65,7 @@ public final class LatexOutput implements Output {
         """
         \\setlength{\\parindent}{0pt}
         \\setlength{\\parskip}{0.5em}
+        \\renewcommand{\\arraystretch}{1.4}
         \\newcommand{\\reason}[1]{{\\unskip\\nobreak\\hfil\\penalty50\\hskip1em\\hbox{}\\nobreak
           \\hfil\\emph{#1}\\rightskip=0pt\\parfillskip=0pt\\finalhyphendemerits=0\\par}}
         """);
@@ -83,7 +84,7 @@ public final class LatexOutput implements Output {
           .append(LatexText.of(document.language().word("version", version)))
           .append("}\\null");
     }
-    into.append("\\par\\hrule\n\n");
+    into.append("\\par\\smallskip\\hrule\\bigskip\n\n");
   }
 
   private static void foot(Document document, StringBuilder into) {
