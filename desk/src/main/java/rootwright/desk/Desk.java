@@ -38,7 +38,9 @@ import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.route.Routes;
+import rootwright.working.solve.Given;
 import rootwright.working.solve.Solution;
+import rootwright.working.subject.Subjects;
 
 /** What a coach does at the desk: one method each. Safe to use from several threads. */
 public final class Desk {
@@ -47,6 +49,7 @@ public final class Desk {
   private static final Set<String> POWER_SUM_LETTERS = Set.of("S", "p");
 
   private final Kinds kinds = new Kinds();
+  private final Subjects subjects = new Subjects(kinds);
   private final Composer composer = new Composer(kinds);
   private final Siblings siblings = new Siblings(kinds);
 
@@ -57,11 +60,20 @@ public final class Desk {
    * @throws rootwright.working.solve.CheckFailedException if a check refutes something of ours
    */
   public Solution work(Statement statement, ClassProfile profile) throws UnreadableException {
-    return kinds.solve(ProblemReader.read(statement), profile);
+    return subjects.work(statement, profile);
   }
 
   /**
-   * Reads a problem without working it.
+   * Reads a statement, whatever it is about, without working it.
+   *
+   * @throws UnreadableException if the text cannot be read
+   */
+  public Given given(Statement statement) throws UnreadableException {
+    return subjects.read(statement);
+  }
+
+  /**
+   * Reads a problem about the roots of one polynomial without working it.
    *
    * @throws UnreadableException if the text cannot be read
    */

@@ -27,6 +27,10 @@ public final class SolutionContract {
     node.put("unknown", solution.given().unknown());
     strings(node.putArray("roots"), solution.given().roots());
     node.put("find", PlainWriter.write(solution.given().find()));
+    if (!solution.given().conditions().isEmpty()) {
+      ArrayNode given = node.putArray("given");
+      solution.given().conditions().forEach(condition -> given.add(PlainWriter.write(condition)));
+    }
     strings(node.putArray("reading"), solution.given().reading());
     node.put("statement", solution.statement());
     if (forms == FormulaForms.FOR_PAGES) {

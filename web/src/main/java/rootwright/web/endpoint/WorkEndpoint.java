@@ -21,7 +21,6 @@ import rootwright.web.keep.KeptProfile;
 import rootwright.web.keep.RecentProblems;
 import rootwright.web.keep.Visit;
 import rootwright.working.answer.AnswerFormula;
-import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.solve.Solution;
@@ -67,10 +66,9 @@ public final class WorkEndpoint {
   private JsonNode solve(Statement statement, ClassProfile taught, Progress progress)
       throws UnreadableException {
     progress.at(0, 0, "Working this out");
-    Problem problem = desk.read(statement);
     Solution solution = desk.work(statement, taught);
     ObjectNode reply = SolutionContract.of(solution, FormulaForms.FOR_PAGES);
-    FigureJson.add(reply, desk, problem);
+    solution.given().problem().ifPresent(problem -> FigureJson.add(reply, desk, problem));
     if (!progress.stopped()) {
       recent.remember(
           new Visit(

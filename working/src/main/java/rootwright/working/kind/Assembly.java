@@ -1,7 +1,6 @@
 package rootwright.working.kind;
 
 import java.util.List;
-import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.working.ask.Asked;
 import rootwright.working.problem.Problem;
 import rootwright.working.route.ClassProfile;
@@ -52,7 +51,7 @@ final class Assembly {
       SlipRunner.Slipped slipped) {
     return new Solution(
         kind,
-        given(problem),
+        Given.of(problem),
         StatementInWords.of(problem),
         findings.answer(),
         findings.reduced(),
@@ -63,15 +62,5 @@ final class Assembly {
         slipped.showing(),
         slipped.silent(),
         findings.second());
-  }
-
-  private static Given given(Problem problem) {
-    return new Given(
-        PolynomialFormula.of(problem.polynomial(), problem.unknown()),
-        problem.stated(),
-        problem.unknown(),
-        problem.roots(),
-        problem.ask(),
-        problem.reading());
   }
 }

@@ -2,24 +2,5 @@ package rootwright.working.route;
 
 import rootwright.working.ask.Asked;
 
-/**
- * A way to solve that a student can follow.
- *
- * <p>A route tries an ask and gives a working, or declines with a reason that a coach understands.
- * It never gives a working with a wrong line on purpose, but it is not trusted either: every line
- * is checked by whoever called it.
- */
-public interface Route {
-
-  /** Stable short name, lower case with hyphens: {@code reduce-powers}. */
-  String name();
-
-  /** What is done, in a few words: "reduce powers by P(r) = 0 and add up". */
-  String title();
-
-  /** What a student learns from it, one short sentence. */
-  String teaches();
-
-  /** Works the ask, or says why not. */
-  Attempt attempt(Asked asked);
-}
+/** A route for asks about the roots of one polynomial with numbers for coefficients. */
+public interface Route extends RouteOn<Asked> {}

@@ -31,7 +31,7 @@ public record Working(
   }
 
   /** The working of a route that went through. */
-  public static Working of(Route route, Attempt.Worked worked) {
+  public static Working of(RouteOn<?> route, Attempt.Worked worked) {
     return new Working(
         route.name(),
         worked.title(),

@@ -1,31 +1,6 @@
 package rootwright.working.slip;
 
-import java.util.List;
-import rootwright.working.answer.Answer;
 import rootwright.working.ask.Asked;
-import rootwright.working.step.Idea;
 
-/** What all slips have in common, whatever sort of answer they lead to. */
-public interface Turning {
-
-  /** Stable short name, lower case with hyphens: {@code lead-forgotten}. */
-  String name();
-
-  /** The wrong thought and its mend, one or two sentences to a student. */
-  String text();
-
-  /** The idea on whose line the slip lurks. */
-  Idea spot();
-
-  /**
-   * How often it is met in a hundred, before any answers are in: a judgement of practice that
-   * observed shares are to replace.
-   */
-  int weight();
-
-  /**
-   * The answers to which the wrong turning leads, the likeliest first; empty if there is nothing
-   * here on which to slip.
-   */
-  List<? extends Answer> answers(Asked asked);
-}
+/** A slip on an ask about the roots of one polynomial with numbers for coefficients. */
+public interface Turning extends SlipOn<Asked> {}

@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import rootwright.working.answer.Answer;
-import rootwright.working.ask.Asked;
 import rootwright.working.route.Attempt;
 import rootwright.working.route.ClassProfile;
-import rootwright.working.route.Route;
+import rootwright.working.route.RouteOn;
 import rootwright.working.route.Working;
 import rootwright.working.step.Step;
 
@@ -34,10 +33,11 @@ public final class RouteRunner {
    *
    * @throws CheckFailedException if a line is refuted, or a route ends in another answer
    */
-  public Routed run(List<Route> routes, Asked asked, Answer answer, ClassProfile profile) {
+  public <Q> Routed run(
+      List<? extends RouteOn<Q>> routes, Q asked, Answer answer, ClassProfile profile) {
     List<Working> workings = new ArrayList<>();
     List<Solution.DeclinedRoute> declined = new ArrayList<>();
-    for (Route route : routes) {
+    for (RouteOn<Q> route : routes) {
       if (!profile.has(route.name())) {
         declined.add(decline(route, "this class does not have it yet"));
         continue;
@@ -58,7 +58,7 @@ public final class RouteRunner {
     return new Routed(workings, declined);
   }
 
-  private boolean allLinesConfirmed(Route route, Attempt.Worked worked) {
+  private boolean allLinesConfirmed(RouteOn<?> route, Attempt.Worked worked) {
     for (int k = 0; k < worked.steps().size(); k++) {
       Step step = worked.steps().get(k);
       String place = "route %s, line %d".formatted(route.name(), k + 1);
@@ -69,7 +69,7 @@ public final class RouteRunner {
     return true;
   }
 
-  private static void requireSameAnswer(Route route, Attempt.Worked worked, Answer answer) {
+  private static void requireSameAnswer(RouteOn<?> route, Attempt.Worked worked, Answer answer) {
     if (!worked.answer().equals(answer)) {
       throw new CheckFailedException(
           "the end of route " + route.name(),
@@ -78,7 +78,7 @@ public final class RouteRunner {
     }
   }
 
-  private static Solution.DeclinedRoute decline(Route route, String why) {
+  private static Solution.DeclinedRoute decline(RouteOn<?> route, String why) {
     return new Solution.DeclinedRoute(route.name(), route.title(), why);
   }
 }

@@ -3,8 +3,7 @@ package rootwright.working.solve;
 import java.util.ArrayList;
 import java.util.List;
 import rootwright.working.answer.Answer;
-import rootwright.working.ask.Asked;
-import rootwright.working.slip.Turning;
+import rootwright.working.slip.SlipOn;
 
 /** Takes every wrong turning on an ask and sorts those that show from those that are silent. */
 public final class SlipRunner {
@@ -20,10 +19,10 @@ public final class SlipRunner {
   }
 
   /** Runs the slips; a slip is silent if none of the values it leads to is wrong. */
-  public static Slipped run(List<? extends Turning> slips, Asked asked, Answer answer) {
+  public static <Q> Slipped run(List<? extends SlipOn<Q>> slips, Q asked, Answer answer) {
     List<Solution.WrongTurning> showing = new ArrayList<>();
     List<Solution.SilentSlip> silent = new ArrayList<>();
-    for (Turning slip : slips) {
+    for (SlipOn<Q> slip : slips) {
       List<Answer> values =
           slip.answers(asked).stream().<Answer>map(value -> value).distinct().toList();
       List<Answer> wrong = values.stream().filter(value -> !value.equals(answer)).toList();

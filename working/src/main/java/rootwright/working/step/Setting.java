@@ -46,6 +46,11 @@ public record Setting(
     return new Setting(polynomial, roots, Map.of("P", polynomial), Map.of(), List.of());
   }
 
+  /** The setting for claims in which no root occurs, identically in these letters. */
+  public static Setting ofLetters(List<String> letters) {
+    return new Setting(Polynomial.X, List.of(), Map.of(), Map.of(), letters);
+  }
+
   /** The same with one more polynomial to apply. */
   public Setting withFunction(String name, Polynomial function) {
     Map<String, Polynomial> more = new HashMap<>(functions);

@@ -1,0 +1,69 @@
+package rootwright.working.subject;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+
+/** Cuts an ask from its conditions, and the conditions from one another. */
+final class ConditionText {
+
+  private static final Set<String> OPENING = Set.of("if", "given", "when", "where");
+
+  private ConditionText() {}
+
+  /** The ask, then one text for each condition. */
+  static List<String> split(String text) {
+    List<String> pieces = new ArrayList<>();
+    StringBuilder piece = new StringBuilder();
+    boolean conditions = false;
+    int depth = 0;
+    int at = 0;
+    while (at < text.length()) {
+      char c = text.charAt(at);
+      depth += "([{".indexOf(c) >= 0 ? 1 : ")]}".indexOf(c) >= 0 ? -1 : 0;
+      String word = depth == 0 ? wordAt(text, at) : "";
+      boolean cut = conditions ? word.equals("and") : OPENING.contains(word);
+      if (cut) {
+        end(pieces, piece, !conditions);
+        conditions = true;
+        at += word.length();
+      } else if (conditions && depth == 0 && (c == ',' || c == ';')) {
+        end(pieces, piece, false);
+        at++;
+      } else {
+        // A word that cuts nothing is taken whole, so that no part of it is looked at again.
+        int length = Math.max(1, word.length());
+        piece.append(text, at, at + length);
+        at += length;
+      }
+    }
+    end(pieces, piece, !conditions);
+    return pieces;
+  }
+
+  /** The ask is kept even if it is empty, so that its place can be named; a condition is not. */
+  private static void end(List<String> pieces, StringBuilder piece, boolean ask) {
+    String text = piece.toString().strip();
+    if (ask || !text.isEmpty()) {
+      pieces.add(text);
+    }
+    piece.setLength(0);
+  }
+
+  /** The word that begins here, lower case; empty inside a word or where no letter stands. */
+  private static String wordAt(String text, int at) {
+    boolean inside = at > 0 && isPartOfWord(text.charAt(at - 1));
+    int end = at;
+    while (end < text.length() && isPartOfWord(text.charAt(end))) {
+      end++;
+    }
+    return inside || !Character.isLetter(text.charAt(at))
+        ? ""
+        : text.substring(at, end).toLowerCase(Locale.ROOT);
+  }
+
+  private static boolean isPartOfWord(char c) {
+    return Character.isLetterOrDigit(c) || c == '_' || c == '\\';
+  }
+}

@@ -1,0 +1,36 @@
+package rootwright.working.subject;
+
+import java.util.List;
+import rootwright.working.problem.Statement;
+
+/**
+ * A statement as it was typed, with the conditions taken off its ask: {@code k if r = 2s, k > 0}
+ * asks for k under two conditions.
+ *
+ * @param statement what was typed
+ * @param ask what is wanted, without the conditions
+ * @param conditions what stands behind the word "if" (or "given", "when", "where"), one text for
+ *     each piece between commas, semicolons or the word "and"; empty if there is no such word
+ */
+public record Inquiry(Statement statement, String ask, List<String> conditions) {
+
+  public Inquiry {
+    conditions = List.copyOf(conditions);
+  }
+
+  /** Takes the conditions off the ask. Words and commas inside brackets separate nothing. */
+  public static Inquiry of(Statement statement) {
+    List<String> parts = ConditionText.split(statement.find());
+    return new Inquiry(statement, parts.get(0), parts.subList(1, parts.size()));
+  }
+
+  /** The text in the place of the polynomial, without blanks round it. */
+  public String polynomial() {
+    return statement.polynomial().strip();
+  }
+
+  /** The statement of the ask alone, conditions left out. */
+  public Statement unconditioned() {
+    return new Statement(statement.polynomial(), ask, statement.roots(), statement.unknown());
+  }
+}

@@ -1,0 +1,57 @@
+package rootwright.working.subject;
+
+import rootwright.algebra.notation.Refusal;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.ask.ProblemReader;
+import rootwright.working.kind.Kinds;
+import rootwright.working.route.ClassProfile;
+import rootwright.working.solve.Given;
+import rootwright.working.solve.Solution;
+
+/** The roots of one polynomial with numbers for coefficients: whatever no other subject claims. */
+final class RootsOfOnePolynomial implements Subject {
+
+  private final Kinds kinds;
+
+  RootsOfOnePolynomial(Kinds kinds) {
+    this.kinds = kinds;
+  }
+
+  @Override
+  public String name() {
+    return "roots-of-one-polynomial";
+  }
+
+  @Override
+  public boolean recognises(Inquiry inquiry) {
+    return true;
+  }
+
+  @Override
+  public Given read(Inquiry inquiry) throws UnreadableException {
+    requireNoCondition(inquiry);
+    return Given.of(ProblemReader.read(inquiry.statement()));
+  }
+
+  @Override
+  public Solution work(Inquiry inquiry, ClassProfile profile) throws UnreadableException {
+    requireNoCondition(inquiry);
+    return kinds.solve(ProblemReader.read(inquiry.statement()), profile);
+  }
+
+  private static void requireNoCondition(Inquiry inquiry) throws UnreadableException {
+    if (!inquiry.conditions().isEmpty() && !inquiry.polynomial().isEmpty()) {
+      String find = inquiry.statement().find();
+      int at = find.indexOf(inquiry.conditions().get(0));
+      throw new UnreadableException(
+          new Refusal(
+              "condition-unread",
+              "The roots of this polynomial are fixed by its coefficients; a condition on them can"
+                  + " only be set where a coefficient is a letter.",
+              find,
+              find.codePointCount(0, Math.max(0, at)),
+              "an ask without a condition, or a letter among the coefficients",
+              inquiry.ask()));
+    }
+  }
+}

@@ -1,0 +1,48 @@
+package rootwright.working.subject;
+
+import java.util.List;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.kind.Kinds;
+import rootwright.working.problem.Statement;
+import rootwright.working.route.ClassProfile;
+import rootwright.working.solve.Given;
+import rootwright.working.solve.Solution;
+
+/** All that a problem may be about, in the order in which a statement is offered. */
+public final class Subjects {
+
+  private final List<Subject> subjects;
+
+  /** The subjects of the house; these kinds work asks about the roots of one polynomial. */
+  public Subjects(Kinds kinds) {
+    subjects = List.of(new RootsOfOnePolynomial(kinds));
+  }
+
+  /**
+   * Reads a statement without working it.
+   *
+   * @throws UnreadableException if it cannot be read; names the place and the mend
+   */
+  public Given read(Statement statement) throws UnreadableException {
+    Inquiry inquiry = Inquiry.of(statement);
+    return of(inquiry).read(inquiry);
+  }
+
+  /**
+   * Works a statement as the first subject that recognises it.
+   *
+   * @throws UnreadableException if it cannot be read, or is beyond a limit of ours
+   * @throws rootwright.working.solve.CheckFailedException if a check refutes something of ours
+   */
+  public Solution work(Statement statement, ClassProfile profile) throws UnreadableException {
+    Inquiry inquiry = Inquiry.of(statement);
+    return of(inquiry).work(inquiry, profile);
+  }
+
+  private Subject of(Inquiry inquiry) {
+    return subjects.stream()
+        .filter(subject -> subject.recognises(inquiry))
+        .findFirst()
+        .orElseThrow();
+  }
+}
