@@ -34,6 +34,7 @@ public final class SolutionContract {
     strings(node.putArray("reading"), solution.given().reading());
     node.put("statement", solution.statement());
     if (forms == FormulaForms.FOR_PAGES) {
+      node.set("statementSet", SetWords.statement(solution));
       forms.write(node.putObject("polynomialSet"), solution.given().polynomial());
       forms.write(node.putObject("findSet"), solution.given().find());
     }

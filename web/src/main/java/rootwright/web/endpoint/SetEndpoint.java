@@ -8,20 +8,16 @@ import io.javalin.http.Context;
 import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
-import rootwright.algebra.notation.FormulaReader;
 import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
 import rootwright.desk.contract.FormulaForms;
 import rootwright.desk.contract.RefusalContract;
-import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
+import rootwright.working.solve.Given;
 
 /** Sets what stands in the blanks as mathematics while it is typed; works nothing out. */
 public final class SetEndpoint {
-
-  /** An ask that says nothing about root names, to read a polynomial alone. */
-  private static final String ANY_ASK = "discriminant";
 
   private final Desk desk;
 
@@ -31,8 +27,8 @@ public final class SetEndpoint {
   }
 
   /**
-   * Adds {@code POST /api/set}: for each blank its formula or the refusal with its place, and the
-   * names of the roots.
+   * Adds {@code POST /api/set}: for each blank its formula or the refusal with its place, the names
+   * of the roots, and a refusal of the whole that belongs to no blank.
    */
   public void addTo(RoutesConfig routes) {
     routes.post("/api/set", this::set);
@@ -40,56 +36,68 @@ public final class SetEndpoint {
 
   private void set(Context context) {
     JsonNode body = Reply.body(context);
+    Statement statement = StatementBody.read(body);
     ObjectNode reply = JsonNodeFactory.instance.objectNode();
     ObjectNode blanks = reply.putObject("blanks");
-    Optional<Problem> problem = Optional.empty();
+    Optional<Given> given = Optional.empty();
     Optional<Refusal> whole = Optional.empty();
-    Statement statement = StatementBody.read(body);
     try {
-      problem = Optional.of(desk.read(statement));
+      given = Optional.of(desk.given(statement));
     } catch (UnreadableException unreadable) {
       whole = Optional.of(unreadable.refusal());
     }
+    BlankReader reader = new BlankReader(desk, statement, given);
     for (Map.Entry<String, JsonNode> blank : body.path("blanks").properties()) {
-      blanks.set(
-          blank.getKey(), blank(blank.getKey(), blank.getValue().asText(), statement, problem));
+      try {
+        blanks.set(blank.getKey(), written(reader.read(blank.getKey(), blank.getValue().asText())));
+      } catch (UnreadableException unreadable) {
+        blanks.set(blank.getKey(), RefusalContract.of(unreadable.refusal()));
+      }
     }
     whole.ifPresent(refusal -> placed(refusal, body.path("blanks"), blanks));
-    problem.ifPresent(read -> roots(reply, read));
+    given.ifPresent(read -> roots(reply, read));
     Reply.json(context, reply);
   }
 
-  private ObjectNode blank(
-      String name, String text, Statement statement, Optional<Problem> problem) {
-    try {
-      if (problem.isPresent() && name.equals("polynomial")) {
-        return written(problem.get().stated());
-      }
-      if (problem.isPresent() && text.strip().equals(statement.find().strip())) {
-        return written(problem.get().ask());
-      }
-      return written(
-          name.equals("polynomial")
-              ? desk.read(Statement.of(text, ANY_ASK)).stated()
-              : FormulaReader.formula(text));
-    } catch (UnreadableException unreadable) {
-      return RefusalContract.of(unreadable.refusal());
-    }
-  }
-
-  /** A refusal of the whole statement belongs to the blank that holds the offending text. */
+  /** A refusal of the whole statement belongs to the blank that holds the offending place. */
   private static void placed(Refusal refusal, JsonNode texts, ObjectNode blanks) {
     for (Map.Entry<String, JsonNode> text : texts.properties()) {
-      if (text.getValue().asText().strip().equals(refusal.input().strip())) {
-        blanks.set(text.getKey(), RefusalContract.of(refusal));
+      Optional<Refusal> here = within(refusal, text.getValue().asText());
+      if (here.isPresent()) {
+        blanks.set(text.getKey(), RefusalContract.of(here.get()));
         return;
       }
     }
   }
 
-  private static void roots(ObjectNode reply, Problem problem) {
+  /** The refusal as one of this part of its input, if the place lies in it. */
+  private static Optional<Refusal> within(Refusal refusal, String text) {
+    String part = text.strip();
+    String input = refusal.input();
+    int from = part.isEmpty() ? -1 : input.indexOf(part);
+    if (from < 0) {
+      return Optional.empty();
+    }
+    int before = input.codePointCount(0, from) - text.codePointCount(0, text.indexOf(part));
+    int at = refusal.at() - before;
+    if (at < 0 || at > text.codePointCount(0, text.length())) {
+      return Optional.empty();
+    }
+    boolean whole = part.equals(input.strip());
+    return Optional.of(
+        new Refusal(
+            refusal.code(),
+            refusal.text(),
+            text,
+            at,
+            refusal.expected(),
+            whole ? refusal.mend() : ""));
+  }
+
+  private static void roots(ObjectNode reply, Given given) {
     var roots = reply.putArray("roots");
-    problem.roots().forEach(name -> roots.add(written(Formula.name(name)).put("text", name)));
+    given.roots().forEach(name -> roots.add(written(Formula.name(name)).put("text", name)));
+    reply.put("unknown", given.unknown());
   }
 
   private static ObjectNode written(Formula formula) {

@@ -5,10 +5,13 @@ import java.util.Map;
 /**
  * One kind of ask as a sentence with blanks.
  *
+ * <p>In the three templates, a name in braces stands for the blank of that name. The words may also
+ * hold {@code {roots}}, the names of the roots, and {@code {root}}, the first of them.
+ *
  * @param name stable short name, lower case with hyphens
  * @param title the kind in a few words, for the list of kinds
- * @param words the sentence; {@code {roots}} stands for the root names, {@code {root}} for the
- *     first of them, any other name in braces for a blank
+ * @param words the sentence
+ * @param polynomial what stands in the place of the polynomial, made from the blanks
  * @param find the ask in the notation that is read, made from the blanks
  * @param labels what belongs into each blank, for those who hear the page
  * @param example what the blanks hold to begin with, an example of our own
@@ -17,6 +20,7 @@ public record Sentence(
     String name,
     String title,
     String words,
+    String polynomial,
     String find,
     Map<String, String> labels,
     Map<String, String> example) {
@@ -24,5 +28,16 @@ public record Sentence(
   public Sentence {
     labels = Map.copyOf(labels);
     example = Map.copyOf(example);
+  }
+
+  /** A sentence about one polynomial, with a blank of this name for it. */
+  static Sentence of(
+      String name,
+      String title,
+      String words,
+      String find,
+      Map<String, String> labels,
+      Map<String, String> example) {
+    return new Sentence(name, title, words, "{polynomial}", find, labels, example);
   }
 }

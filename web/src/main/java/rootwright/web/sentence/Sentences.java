@@ -11,14 +11,14 @@ public final class Sentences {
   /** The sentences in the order of the list on the page. */
   public static final List<Sentence> ALL =
       List.of(
-          new Sentence(
+          Sentence.of(
               "value",
               "the value of an expression",
               "Let {roots} be the roots of {polynomial}. Find {find}.",
               "{find}",
               Map.of("polynomial", POLYNOMIAL, "find", "expression in the roots"),
               Map.of("polynomial", "3x^3 - 7x^2 + 2x - 5", "find", "Σ 1/(r-3)")),
-          new Sentence(
+          Sentence.of(
               "power-sum",
               "a sum of powers, near or far",
               "Let {roots} be the roots of {polynomial}. Find the sum of their powers with"
@@ -26,7 +26,7 @@ public final class Sentences {
               "S_({k})",
               Map.of("polynomial", POLYNOMIAL, "k", "exponent"),
               Map.of("polynomial", "x^3 - 2x^2 - x + 4", "k", "9")),
-          new Sentence(
+          Sentence.of(
               "power-sum-remainder",
               "the remainder of a sum of powers",
               "Let {roots} be the roots of {polynomial}. Find the remainder of the sum of their"
@@ -34,14 +34,14 @@ public final class Sentences {
               "S_({k}) mod {m}",
               Map.of("polynomial", POLYNOMIAL, "k", "exponent", "m", "modulus"),
               Map.of("polynomial", "x^3 - x - 5", "k", "10^12", "m", "1000")),
-          new Sentence(
+          Sentence.of(
               "reduce",
               "a high power of one root, reduced",
               "Let {root} be a root of {polynomial}. Write {expression} with the lowest powers of {root}.",
               "reduce({expression})",
               Map.of("polynomial", POLYNOMIAL, "expression", "expression in one root"),
               Map.of("polynomial", "x^3 - 3x + 7", "expression", "r^7")),
-          new Sentence(
+          Sentence.of(
               "new-polynomial",
               "a polynomial with new roots",
               "Let {roots} be the roots of {polynomial}. Find the polynomial whose roots are"
@@ -49,21 +49,21 @@ public final class Sentences {
               "polynomial with roots ({map})",
               Map.of("polynomial", POLYNOMIAL, "map", "a root of the new polynomial"),
               Map.of("polynomial", "x^3 - 4x + 1", "map", "r + s")),
-          new Sentence(
+          Sentence.of(
               "roots",
               "the roots themselves",
               "Find the roots of {polynomial}.",
               "roots",
               Map.of("polynomial", POLYNOMIAL),
               Map.of("polynomial", "2x^3 - 3x^2 - 11x + 6")),
-          new Sentence(
+          Sentence.of(
               "real-roots",
               "how many roots are real",
               "How many roots of {polynomial} are real?",
               "real roots",
               Map.of("polynomial", POLYNOMIAL),
               Map.of("polynomial", "x^4 - 5x^2 + x + 2")),
-          new Sentence(
+          Sentence.of(
               "discriminant",
               "the discriminant",
               "Find the discriminant of {polynomial}.",

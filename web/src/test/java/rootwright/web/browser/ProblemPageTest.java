@@ -165,6 +165,63 @@ class ProblemPageTest {
   }
 
   @Test
+  void theStatementStandsInWordsWithItsFormulasSet() {
+    visit.open(CUBIC, "Σ r^2");
+    assertThat(page().locator(".worded").textContent())
+        .startsWith("Problem. Let r, s, t be the roots of")
+        .contains("complex roots counted with multiplicity");
+    assertThat(page().locator(".worded math").count()).isEqualTo(5);
+  }
+
+  @Test
+  void theSecondOpinionStandsBesideTheLastLine() {
+    visit.open(CUBIC, "Σ r^2");
+    assertThat(page().locator("#route-1 .last .note.seal").textContent())
+        .contains("exact normal form")
+        .contains("certified enclosures of the roots, to 30 digits");
+  }
+
+  /** The same two lines with the letters u, v, w: Σ over the names that the coach gives. */
+  @Test
+  void theRootsMayBeNamedByTheCoach() {
+    visit.open(CUBIC, "u^2 + v^2 + w^2");
+    visit.untilAnswer("8");
+    visit.type("find", "Σ a^2");
+    page().getByText("Name the roots yourself").click();
+    page().locator("[name=roots]").fill("a, b, c");
+    visit.until("new URLSearchParams(location.search).get('roots') === 'a, b, c'");
+    visit.untilAnswer("8");
+    assertThat(page().locator(".roots").textContent()).isEqualTo("a, b, c");
+    page().reload();
+    visit.worked();
+    assertThat(page().locator("[name=roots]").inputValue()).isEqualTo("a, b, c");
+  }
+
+  @Test
+  void aLineOfAListOfProblemsMayBePasted() {
+    visit.open("x^2 - 5x + 3", "Σ r^2");
+    page()
+        .evaluate(
+            "text => { const data = new DataTransfer(); data.setData('text', text);"
+                + " document.querySelector('[data-blank=polynomial] input').dispatchEvent(new"
+                + " ClipboardEvent('paste', {clipboardData: data, bubbles: true, cancelable:"
+                + " true})); }",
+            CUBIC + " ; Σ r^2");
+    visit.untilAnswer("8");
+    assertThat(page().locator("[data-blank=polynomial] input").inputValue()).isEqualTo(CUBIC);
+  }
+
+  /** (x − 1)²(x + 4): r and s are names of one place. */
+  @Test
+  void bothNamesOfADoubleRootLightIt() {
+    visit.open("(x-1)^2 (x+4)", "Σ r^2");
+    for (String name : List.of("r", "s", "t")) {
+      page().locator(".roots [data-root=" + name + "]").focus();
+      assertThat(page().locator("svg g.lit").count()).as(name).isGreaterThanOrEqualTo(2);
+    }
+  }
+
+  @Test
   void hoveringARootLightsItEverywhere() {
     visit.open(CUBIC, "Σ r^2");
     page().locator(".roots [data-root=r]").hover();
@@ -283,10 +340,11 @@ class ProblemPageTest {
   void thePrintedPageIsClean() {
     visit.open(CUBIC, "Σ r^2");
     page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
-    for (String hidden : List.of(".head", "#kinds", ".take", ".class", ".blank input", ".how")) {
+    for (String hidden :
+        List.of(".head", "#sentence", "#kinds", "#names", ".take", ".class", ".how")) {
       assertThat(page().locator(hidden).first().isVisible()).as(hidden).isFalse();
     }
-    for (String printed : List.of("#sentence", "#answer", ".lines", ".opinion")) {
+    for (String printed : List.of(".worded", "#answer", ".lines", ".opinion")) {
       assertThat(page().locator(printed).first().isVisible()).as(printed).isTrue();
     }
   }

@@ -1,5 +1,7 @@
 // The answer, underlined twice as one ends a working on paper.
 import { make, formula, displayed } from "./element.js";
+import { inked } from "./words.js";
+import { seal } from "./notes.js";
 
 /** The section of the answer, with figures in its margin. */
 export function answerSection(solution, figures) {
@@ -18,7 +20,7 @@ export function answerSection(solution, figures) {
       remarks.length > 0 ? make("span", { class: "remark" }, remarks.join(" \u2002 ")) : "",
       answer.reducedSet && answer.reducedSet.text !== answer.text ? make("p", { class: "reduced" }, "In lowest powers: ", formula(answer.reducedSet)) : "",
     ),
-    make("div", { class: "beside" }, ...figures),
+    make("div", { class: "beside" }, ...figures, ...(solution.routes.length === 0 && answer.kind !== "none" ? [seal(solution.checks)] : [])),
   );
 }
 

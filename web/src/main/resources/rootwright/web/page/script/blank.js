@@ -2,8 +2,11 @@
 import { make, formula } from "./element.js";
 
 export class Blank {
-  /** `changed` is called at every keystroke, `committed` at Enter and when the blank is left. */
-  constructor(name, label, text, changed, committed) {
+  /**
+   * `heard` has `changed` (at every keystroke), `committed` (at Enter and when the blank is left) and
+   * `pasted`, which may take a pasted text for itself by returning true.
+   */
+  constructor(name, label, text, { changed, committed, pasted }) {
     this.name = name;
     this.spoken = make("span", { class: "unseen", id: `spoken-${name}` });
     this.set = make("span", { class: "set", "aria-hidden": "true" });
@@ -27,6 +30,9 @@ export class Blank {
         if (event.key === "Enter") committed(this);
       },
       onchange: () => committed(this),
+      onpaste: (event) => {
+        if (pasted(event.clipboardData?.getData("text") ?? "")) event.preventDefault();
+      },
       onscroll: () => (this.broken.scrollLeft = this.input.scrollLeft),
     });
     this.input.value = text;

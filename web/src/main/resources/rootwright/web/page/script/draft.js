@@ -3,9 +3,9 @@
 const KEY = "rootwright.draft";
 
 /** Keeps what stands in the blanks at this address. */
-export function keepDraft(kind, blanks) {
+export function keepDraft(kind, blanks, named = {}) {
   try {
-    localStorage.setItem(KEY, JSON.stringify({ at: location.search, kind, blanks }));
+    localStorage.setItem(KEY, JSON.stringify({ at: location.search, kind, blanks, named }));
   } catch {
     // A browser that keeps nothing still works; only a reload forgets.
   }

@@ -32,7 +32,7 @@ function dot(point, names, x, y, scale, points) {
   const above = point.im >= 0;
   return draw(
     "g",
-    { tabindex: "0", role: "img", "aria-label": said(point), "data-root": point.names?.[0] ?? names },
+    { tabindex: "0", role: "img", "aria-label": said(point), "data-root": point.names.join(" ") },
     draw("circle", { class: "ball", cx, cy, r: radius }),
     draw("circle", { class: "point", cx, cy, r: 4.2 }),
     point.multiplicity > 1 ? draw("circle", { class: "circle", cx, cy, r: 8 }) : "",
@@ -57,7 +57,15 @@ function caption(points) {
   if (pairs > 0) words.push(`${inWords(pairs)} conjugate pair${pairs === 1 ? "" : "s"}`);
   const repeated = points.some((point) => point.multiplicity > 1) ? ", counted with multiplicity" : "";
   const sentence = words.join(", ") + repeated;
-  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}; the names are given at will. Dashed, the unit circle.`;
+  const radius = Math.max(...points.map((point) => Number(point.radius)));
+  const enclosed = radius * 40 < 1 && radius > 0 ? ` Each root is enclosed in a disc of radius under ${power(radius)}, too small to be seen.` : "";
+  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}; the names are given at will.${enclosed} Dashed, the unit circle.`;
+}
+
+/** The power of ten above a small number. */
+function power(number) {
+  const digits = String(Math.floor(-Math.log10(number)));
+  return `10\u207b${[...digits].map((digit) => "\u2070\u00b9\u00b2\u00b3\u2074\u2075\u2076\u2077\u2078\u2079"[digit]).join("")}`;
 }
 
 const inWords = (number) => ["no", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten"][number] ?? String(number);

@@ -1,5 +1,6 @@
 // The last problems, which survive a restart of the desk.
 import { make } from "./element.js";
+import { inked } from "./words.js";
 import * as server from "./server.js";
 
 /** Shows the last problems at the foot of the page, the present one left out. */
@@ -15,6 +16,6 @@ export async function showLately() {
   place.hidden = visits.length === 0;
   place.replaceChildren(
     make("h2", {}, "Lately"),
-    make("ul", {}, ...visits.map((visit) => make("li", {}, make("a", { href: `?${visit.query}` }, visit.statement), make("span", {}, visit.answer)))),
+    make("ul", {}, ...visits.map((visit) => make("li", {}, make("a", { href: `?${visit.query}` }, ...inked(visit.statement)), make("span", {}, ...inked(visit.answer))))),
   );
 }

@@ -18,10 +18,12 @@ function spellingOf(sign) {
   return base && index ? `${base.textContent.trim()}_${index.textContent.trim()}` : undefined;
 }
 
-function light(root) {
+/** Lights the roots whose names are given, with blanks between them: a repeated root has several. */
+function light(roots) {
   for (const lit of document.querySelectorAll(".lit")) lit.classList.remove("lit");
-  if (root === undefined) return;
-  for (const place of document.querySelectorAll(`[data-root="${CSS.escape(root)}"]`)) place.classList.add("lit");
+  for (const root of roots?.split(" ") ?? []) {
+    for (const place of document.querySelectorAll(`[data-root~="${CSS.escape(root)}"]`)) place.classList.add("lit");
+  }
 }
 
 /** Listens on the whole page, once. */

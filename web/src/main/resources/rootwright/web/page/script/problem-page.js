@@ -38,7 +38,7 @@ async function open() {
   const sentence = drafted ?? said?.sentence ?? sentences[0];
   const texts = drafted ? draft.blanks : (said?.blanks ?? sentence.example);
   newEntry = true;
-  present(sentence, texts, named);
+  present(sentence, texts, drafted ? (draft.named ?? named) : named);
   await work(statement.readBlanks());
 }
 
@@ -50,10 +50,24 @@ function present(sentence, texts, named) {
 async function choose(sentence) {
   present(sentence, { polynomial: statement.texts.polynomial, ...withoutPolynomial(sentence.example) }, statement.named);
   newEntry = true;
-  keepDraft(sentence.name, statement.texts);
+  keepDraft(sentence.name, statement.texts, statement.named);
   const [first] = [...statement.blanks.values()].filter((blank) => blank.name !== "polynomial");
   (first ?? statement.blanks.get("polynomial")).input.focus();
   await statement.typeset();
+}
+
+/** A pasted line "polynomial ; ask", as lists of problems have them, fills the whole sentence. */
+function takeLine(text) {
+  const [polynomial, ...rest] = text.trim().split(";");
+  const find = rest.join(";").trim();
+  if (!find || text.trim().includes("\n")) return false;
+  const said = sentenceFor(sentences, polynomial.trim(), find);
+  if (!said) return false;
+  present(said.sentence, said.blanks, {});
+  newEntry = true;
+  statement.changed();
+  [...statement.blanks.values()].at(-1).input.focus();
+  return true;
 }
 
 function withoutPolynomial({ polynomial, ...rest }) {
@@ -71,7 +85,7 @@ async function work(reading) {
     const solution = await server.work(typed, mine.signal, (progress) => showWaiting(told(progress), stop));
     if (mine !== working) return;
     remember(typed, solution);
-    showWorking(solution, profile);
+    showWorking(solution, typed, profile);
     await showLately();
   } catch (refused) {
     await reading;
@@ -95,7 +109,7 @@ function remember(typed, solution) {
     else history.replaceState(null, "", search);
     newEntry = false;
   }
-  keepDraft(statement.sentence.name, statement.texts);
+  keepDraft(statement.sentence.name, statement.texts, statement.named);
   document.title = `${solution.statement} \u2014 Rootwright`;
 }
 
@@ -117,6 +131,7 @@ async function begin() {
       timer = setTimeout(() => work(), WORK_AFTER);
     },
     committed: () => (newEntry = true),
+    pasted: takeLine,
   });
   addEventListener("popstate", open);
   await open();

@@ -1,6 +1,6 @@
 // Routes as numbered lines with the reason at the end; the shortest open, the others one line each.
 import { make, displayed } from "./element.js";
-import { costOf } from "./words.js";
+import { costOf, inked } from "./words.js";
 import { notesOf } from "./notes.js";
 import { revealLines } from "./reveal.js";
 import { arrangeMargin } from "./margin.js";
@@ -20,10 +20,10 @@ export function routeSection(route, number, notes) {
         "h2",
         {},
         `Route ${number}`,
-        make("span", { class: "title" }, route.title),
+        make("span", { class: "title" }, ...inked(route.title)),
         make("span", { class: "cost" }, costOf(route.cost)),
       ),
-      route.teaches ? make("p", { class: "teaches" }, route.teaches) : "",
+      route.teaches ? make("p", { class: "teaches" }, ...inked(route.teaches)) : "",
     ),
     make("div", { class: "beside" }, ...notes.head),
     lines(route, notes.at),
@@ -45,7 +45,7 @@ function lines(route, notes) {
           "div",
           { class: lineClass(step) },
           make("span", { class: "shown" }, displayed(step)),
-          make("span", { class: "reason" }, step.reason, step.checked || step.argument ? "" : make("b", { class: "unchecked" }, " not checked")),
+          make("span", { class: "reason" }, ...inked(step.reason), step.checked || step.argument ? "" : make("b", { class: "unchecked" }, " not checked")),
         ),
         notes[at]?.length > 0 ? make("div", { class: "beside" }, ...notes[at]) : "",
       ),
@@ -78,7 +78,7 @@ export function othersSection(routes, solution) {
 
 function other(route, number, solution) {
   const opened = make("div", { class: "opened", id: `opened-${number}`, hidden: true });
-  const opener = make("button", { type: "button", "aria-expanded": "false", "aria-controls": opened.id }, `Route ${number} `, make("span", { class: "title" }, route.title), " ", make("span", { class: "taught" }, route.teaches ?? ""));
+  const opener = make("button", { type: "button", "aria-expanded": "false", "aria-controls": opened.id }, `Route ${number} `, make("span", { class: "title" }, ...inked(route.title)), " ", make("span", { class: "taught" }, ...inked(route.teaches ?? "")));
   const beside = make("button", { type: "button", class: "set-beside", "aria-pressed": "false" }, "set beside route 1");
   const row = make(
     "div",
@@ -99,7 +99,7 @@ function other(route, number, solution) {
 }
 
 function contentsOf(route, solution, section) {
-  return [route.teaches ? make("p", { class: "teaches" }, route.teaches) : "", lines(route, notesOf(solution, route).at), showing(section)].filter(
+  return [route.teaches ? make("p", { class: "teaches" }, ...inked(route.teaches)) : "", lines(route, notesOf(solution, route).at), showing(section)].filter(
     (piece) => piece !== "",
   );
 }
@@ -130,7 +130,7 @@ function column(route, number, solution) {
   return make(
     "div",
     { class: "route" },
-    make("h2", {}, `Route ${number}`, make("span", { class: "title" }, route.title), make("span", { class: "cost" }, costOf(route.cost))),
+    make("h2", {}, `Route ${number}`, make("span", { class: "title" }, ...inked(route.title)), make("span", { class: "cost" }, costOf(route.cost))),
     lines(route, notesOf(solution, route).at),
   );
 }

@@ -18,13 +18,20 @@ export function partsOf(words) {
 /** The polynomial and the ask that the filled blanks make. */
 export function statementOf(sentence, blanks) {
   const put = (template) => template.replace(GAP, (_, name) => (blanks[name] ?? "").trim());
-  return { polynomial: put("{polynomial}"), find: put(sentence.find) };
+  return { polynomial: put(sentence.polynomial), find: put(sentence.find) };
 }
 
 /** The blanks that give this statement, or nothing if the sentence cannot say it. */
 export function blanksFor(sentence, polynomial, find) {
+  const asked = matched(sentence.find, find);
+  const given = matched(sentence.polynomial, polynomial);
+  return asked && given ? { ...given, ...asked } : undefined;
+}
+
+/** What stands in the blanks of a template if it makes this text. */
+function matched(template, text) {
   const names = [];
-  const pattern = sentence.find
+  const pattern = template
     .split(GAP)
     .map((piece, at) => {
       if (at % 2 === 0) return piece.replace(/[.*+?^${}()|[\]\\]/g, "\\$&").replace(/\s+/g, "\\s*");
@@ -32,18 +39,14 @@ export function blanksFor(sentence, polynomial, find) {
       return "(.+)";
     })
     .join("");
-  const found = new RegExp(`^\\s*${pattern}\\s*$`, "i").exec(find);
-  if (!found) return undefined;
-  const blanks = { polynomial };
-  names.forEach((name, at) => (blanks[name] = found[at + 1].trim()));
-  return blanks;
+  const found = new RegExp(`^\\s*${pattern}\\s*$`, "is").exec(text);
+  return found ? Object.fromEntries(names.map((name, at) => [name, found[at + 1].trim()])) : undefined;
 }
 
 /** The sentence that says a statement: the most particular one that can. */
 export function sentenceFor(sentences, polynomial, find) {
-  const particular = sentences.filter((sentence) => sentence.find !== "{find}");
-  const general = sentences.filter((sentence) => sentence.find === "{find}");
-  for (const sentence of [...particular, ...general]) {
+  const fixed = ({ find, polynomial }) => (find + polynomial).replace(GAP, "").length;
+  for (const sentence of [...sentences].sort((one, other) => fixed(other) - fixed(one))) {
     const blanks = blanksFor(sentence, polynomial, find);
     if (blanks) return { sentence, blanks };
   }

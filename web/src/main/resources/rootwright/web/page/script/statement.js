@@ -3,13 +3,15 @@ import { make, formula } from "./element.js";
 import { Blank } from "./blank.js";
 import { partsOf, statementOf } from "./sentence.js";
 import { keepDraft } from "./draft.js";
+import { showNames } from "./names.js";
 import { nameRoots } from "./light.js";
 import * as server from "./server.js";
 
 const TYPESET_AFTER = 40;
 
 export class Statement {
-  /** `heard` has `changed` (something was typed), `read` (all blanks are readable) and `committed`. */
+  /** `heard` has `changed` (something was typed), `read` (all blanks are readable), `committed` and
+   `pasted` (tells whether it took the text). */
   constructor(sentences, heard) {
     this.sentences = sentences;
     this.heard = heard;
@@ -31,11 +33,16 @@ export class Statement {
         if (part.text) return part.text;
         if (part.roots) return this.rootsHere(part.roots);
         const text = texts[part.blank] ?? old[part.blank] ?? sentence.example[part.blank] ?? "";
-        const blank = new Blank(part.blank, sentence.labels[part.blank], text, () => this.changed(), () => this.commit());
+        const blank = new Blank(part.blank, sentence.labels[part.blank], text, {
+          changed: () => this.changed(),
+          committed: () => this.commit(),
+          pasted: (pasted) => this.heard.pasted(pasted),
+        });
         this.blanks.set(part.blank, blank);
         return blank.element;
       }),
     );
+    showNames(named, (chosen) => this.name(chosen));
     this.say();
   }
 
@@ -48,8 +55,14 @@ export class Statement {
     return { ...statementOf(this.sentence, this.texts), ...this.named };
   }
 
+  /** Takes other names for the roots and the unknown. */
+  name(named) {
+    this.named = named;
+    this.changed();
+  }
+
   changed() {
-    keepDraft(this.sentence.name, this.texts);
+    keepDraft(this.sentence.name, this.texts, this.named);
     this.heard.changed();
     clearTimeout(this.timer);
     this.timer = setTimeout(() => this.typeset(), TYPESET_AFTER);
@@ -108,17 +121,15 @@ export class Statement {
 
   /** Shows what the server could not do with the statement as a whole, at its blank if it can be told. */
   refuse(error) {
-    const find = this.typed.find;
     for (const blank of this.blanks.values()) {
-      const offset = blank.name === "polynomial" ? 0 : find.indexOf(blank.text.trim());
-      const source = blank.name === "polynomial" ? this.typed.polynomial : find;
-      if (error.input !== undefined && error.input === source && offset >= 0 && blank.text.trim() !== "") {
-        const at = Array.from(find.slice(0, offset)).length;
-        const local = { ...error, at: Math.max(0, (error.at ?? 0) - (blank.name === "polynomial" ? 0 : at)) };
-        blank.mark(local);
-        this.say(error.text, [blank, local]);
-        return;
-      }
+      const text = blank.text.trim();
+      const offset = text === "" ? -1 : (error.input ?? "").indexOf(text);
+      const at = (error.at ?? 0) - Array.from((error.input ?? "").slice(0, offset)).length;
+      if (offset < 0 || at < 0 || at > Array.from(text).length) continue;
+      const local = { ...error, at: at + Array.from(blank.text).indexOf(Array.from(text)[0]) };
+      blank.mark(local);
+      this.say(error.text, [blank, local]);
+      return;
     }
     this.say(error.text);
   }

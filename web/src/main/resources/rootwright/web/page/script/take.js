@@ -3,7 +3,7 @@ import { make } from "./element.js";
 import * as server from "./server.js";
 
 /** The line of words at the foot of the page. */
-export function takeSection(solution) {
+export function takeSection(solution, typed) {
   const told = make("span", { role: "status" });
   const copy = (name, text) =>
     make("button", { type: "button", "data-copy": name, onclick: async () => {
@@ -33,16 +33,16 @@ export function takeSection(solution) {
       " ",
       unbroken(make("button", { type: "button", onclick: () => print() }, "print"), ";"),
       " or ",
-      make("button", { type: "button", class: "shelve", onclick: () => shelve(solution, told) }, "keep it on the shelf"),
+      make("button", { type: "button", class: "shelve", onclick: () => shelve(typed, told) }, "keep it on the shelf"),
       ".",
       told,
     ),
   );
 }
 
-async function shelve(solution, told) {
+async function shelve(typed, told) {
   try {
-    const { kept, already } = await server.shelve({ polynomial: solution.polynomial, find: solution.find });
+    const { kept, already } = await server.shelve(typed);
     told.textContent = kept ? " It is on the shelf." : ` The shelf has it already: ${already}`;
   } catch (refused) {
     told.textContent = ` ${refused.message}`;

@@ -1,4 +1,5 @@
 // Small matters of wording.
+import { make, formula } from "./element.js";
 
 /** A hyphenated name as words. */
 export const plain = (name) => name.replaceAll("-", " ");
@@ -11,4 +12,26 @@ export function costOf({ lines, ideas }) {
   const count = lines === 1 ? "1 line" : `${lines} lines`;
   const few = ["nothing new", "one idea", "two ideas", "three ideas", "four ideas"][ideas] ?? `${ideas} ideas`;
   return `${count}, ${few}`;
+}
+
+// A letter that stands alone is mathematics, but for the articles "a" and "A".
+const SIGN = /(?<![\p{L}\d_'\u2019])(?:[b-zB-HJ-Z](?![\p{Ll}\p{Lu}'\u2019\u2018])|[aA](?=[\u2080-\u209c\u00b2\u00b3\u2070-\u207f\u2032(=]| [=+\u2212/\u2260<>] ))/gu;
+
+/** Plain words in which single letters are set as in a formula. */
+export function inked(text) {
+  const nodes = [];
+  let from = 0;
+  for (const sign of text.matchAll(SIGN)) {
+    if (sign.index > from) nodes.push(text.slice(from, sign.index));
+    nodes.push(make("i", {}, sign[0]));
+    from = sign.index + sign[0].length;
+  }
+  if (from < text.length) nodes.push(text.slice(from));
+  return nodes;
+}
+
+/** A sentence of the server with its formulas set; plain words if it has no pieces. */
+export function sentenceSet(pieces, text) {
+  if (!pieces?.length) return inked(text);
+  return pieces.flatMap((piece) => (piece.mathml ? [formula(piece)] : inked(piece.text)));
 }

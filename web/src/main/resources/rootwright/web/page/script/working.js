@@ -7,16 +7,17 @@ import { answerSection } from "./answer.js";
 import { routeSection, othersSection } from "./route.js";
 import { planeBeside, curveBeside, figuresBelow } from "./figures.js";
 import { takeSection } from "./take.js";
-import { plain } from "./words.js";
+import { plain, inked, sentenceSet } from "./words.js";
 
 /** Shows a solution, in place of what was shown before. */
-export function showWorking(solution, profile) {
+export function showWorking(solution, typed, profile) {
   const place = document.getElementById("working");
   document.body.classList.remove("comparing");
   const [first, ...others] = solution.routes;
   const notes = notesOf(solution, first);
   place.replaceChildren(
     ...[
+      statementSection(solution),
       answerSection(solution, planeBeside(solution)),
       figuresBelow(solution),
       first && routeSection(first, 1, notes),
@@ -24,7 +25,7 @@ export function showWorking(solution, profile) {
       declinedSection(solution.declined),
       opinionSection(solution),
       profile.section(),
-      takeSection(solution),
+      takeSection(solution, typed),
     ].filter(Boolean),
   );
   place.removeAttribute("aria-busy");
@@ -54,6 +55,11 @@ export function showWaiting(told, stop) {
   );
 }
 
+/** The statement in words, as a sheet would print it. */
+function statementSection({ statement, statementSet }) {
+  return make("section", { class: "worded", "aria-label": "The statement in words" }, make("p", {}, make("b", {}, "Problem."), " ", ...sentenceSet(statementSet, statement)));
+}
+
 /** Routes that do not apply, those with the same reason on one line. */
 function declinedSection(declined) {
   if (declined.length === 0) return undefined;
@@ -62,8 +68,12 @@ function declinedSection(declined) {
   return make(
     "section",
     { class: "declined" },
-    make("h2", {}, "Not by"),
-    make("ul", {}, ...[...reasons].map(([why, titles]) => make("li", {}, make("b", {}, titles.join("; ")), ` \u2014 ${why}`))),
+    make(
+      "details",
+      { class: "column", open: matchMedia("(min-width: 62.01rem)").matches },
+      make("summary", {}, `Not by ${counted(declined.length, "other route")}`),
+      make("ul", {}, ...[...reasons].map(([why, titles]) => make("li", {}, make("b", {}, ...inked(titles.join("; "))), " \u2014 ", ...inked(why)))),
+    ),
   );
 }
 

@@ -1,0 +1,85 @@
+package rootwright.web.endpoint;
+
+import java.util.List;
+import java.util.Optional;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.FormulaReader;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.desk.Desk;
+import rootwright.working.problem.Statement;
+import rootwright.working.solve.Given;
+
+/**
+ * Reads what stands in one blank, so that it can be set while the others are still being typed.
+ *
+ * @param desk who reads
+ * @param statement the whole statement
+ * @param given the statement as it was read, if it could be
+ */
+record BlankReader(Desk desk, Statement statement, Optional<Given> given) {
+
+  /** An ask that says nothing about root names, to read a polynomial alone. */
+  private static final String ANY_ASK = "discriminant";
+
+  /** The blank that is read as a polynomial: it may be an equation or a list of coefficients. */
+  private static final String POLYNOMIAL = "polynomial";
+
+  /** The blank whose text stands behind the word "if" and may be words. */
+  private static final String CONDITION = "condition";
+
+  /**
+   * The formula.
+   *
+   * @throws UnreadableException if the text is none; says where
+   */
+  Formula read(String blank, String text) throws UnreadableException {
+    Optional<Formula> known = fromWhole(blank, text);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    if (blank.equals(CONDITION)) {
+      return formulaOrWords(text);
+    }
+    return blank.equals(POLYNOMIAL) ? polynomial(text) : FormulaReader.formula(text);
+  }
+
+  private Optional<Formula> fromWhole(String blank, String text) {
+    if (text.strip().equals(statement.polynomial().strip())) {
+      return given.map(Given::stated);
+    }
+    if (text.strip().equals(statement.find().strip())) {
+      return given.map(Given::find);
+    }
+    return blank.equals(CONDITION)
+        ? given.map(Given::conditions).filter(some -> !some.isEmpty()).map(BlankReader::listed)
+        : Optional.empty();
+  }
+
+  private static Formula listed(List<Formula> formulas) {
+    return formulas.size() == 1 ? formulas.get(0) : new Formula.Listing(formulas);
+  }
+
+  private Formula polynomial(String text) throws UnreadableException {
+    try {
+      return desk.given(Statement.of(text, ANY_ASK)).stated();
+    } catch (UnreadableException noNumbers) {
+      try {
+        return FormulaReader.formula(text);
+      } catch (UnreadableException noFormula) {
+        throw noNumbers;
+      }
+    }
+  }
+
+  /** What is half typed may still be words, so nothing is refused here. */
+  private static Formula formulaOrWords(String text) throws UnreadableException {
+    try {
+      return FormulaReader.formula(text);
+    } catch (UnreadableException words) {
+      if (text.isBlank()) {
+        throw words;
+      }
+      return new Formula.Words(text.strip());
+    }
+  }
+}
