@@ -3,6 +3,7 @@ package rootwright.working.step;
 import java.util.List;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.value.ExactValue;
 
 /** What a line of a working asserts, in a form that can be checked. */
 public sealed interface Claim {
@@ -14,9 +15,18 @@ public sealed interface Claim {
   record Equal(Setting setting, List<Formula> sides) implements Claim {
     public Equal {
       sides = List.copyOf(sides);
-      if (sides.size() < 2) {
-        throw new IllegalArgumentException("an equality of %d sides".formatted(sides.size()));
-      }
+      requireSides(sides);
+    }
+  }
+
+  /**
+   * All sides are equal, whichever root each root name stands for, for all numbers put for the
+   * letters at which the lead coefficient and the denominators are not zero.
+   */
+  record EqualWithLetters(LetteredSetting setting, List<Formula> sides) implements Claim {
+    public EqualWithLetters {
+      sides = List.copyOf(sides);
+      requireSides(sides);
     }
   }
 
@@ -27,11 +37,37 @@ public sealed interface Claim {
    */
   record HasRoots(Setting setting, Polynomial image, Formula map) implements Claim {}
 
+  /**
+   * These values, each listed once, are all numbers of a domain at which a polynomial is zero.
+   *
+   * @param equation the polynomial, not the zero polynomial
+   */
+  record SolutionSet(Polynomial equation, NumberDomain domain, List<ExactValue> values)
+      implements Claim {
+    public SolutionSet {
+      values = List.copyOf(values);
+      if (equation.isZero()) {
+        throw new IllegalArgumentException("every number solves 0 = 0");
+      }
+    }
+  }
+
   /** A thought that no computation confirms; shown as such. */
   record Argument() implements Claim {}
 
   /** The claim that the formulas are equal in a setting. */
   static Claim equal(Setting setting, Formula... sides) {
     return new Equal(setting, List.of(sides));
+  }
+
+  /** The claim that the formulas are equal for all values of the letters. */
+  static Claim equal(LetteredSetting setting, Formula... sides) {
+    return new EqualWithLetters(setting, List.of(sides));
+  }
+
+  private static void requireSides(List<Formula> sides) {
+    if (sides.size() < 2) {
+      throw new IllegalArgumentException("an equality of %d sides".formatted(sides.size()));
+    }
   }
 }

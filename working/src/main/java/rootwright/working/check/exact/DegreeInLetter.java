@@ -1,9 +1,8 @@
 package rootwright.working.check.exact;
 
 import java.math.BigInteger;
+import java.util.List;
 import rootwright.algebra.notation.Formula;
-import rootwright.working.step.Claim;
-import rootwright.working.step.Setting;
 
 /**
  * An upper bound for the degree, numerator and denominator apart, of a formula as a rational
@@ -17,53 +16,69 @@ record DegreeInLetter(int over, int under) {
   private static final DegreeInLetter CONSTANT = new DegreeInLetter(0, 0);
 
   /** A number of points at which two neighbouring sides must agree to agree identically, less 1. */
-  static int ofDifferences(Claim.Equal claim, String letter) {
+  static int ofDifferences(List<Formula> sides, DegreeScope scope) {
     int largest = 0;
-    DegreeInLetter left = of(claim.sides().get(0), letter, claim.setting());
-    for (Formula side : claim.sides().subList(1, claim.sides().size())) {
-      DegreeInLetter right = of(side, letter, claim.setting());
+    DegreeInLetter left = of(sides.get(0), scope);
+    for (Formula side : sides.subList(1, sides.size())) {
+      DegreeInLetter right = of(side, scope);
       largest = Math.max(largest, Math.max(left.over + right.under, right.over + left.under));
       left = right;
     }
     return largest;
   }
 
-  private static DegreeInLetter of(Formula formula, String letter, Setting setting) {
+  private static DegreeInLetter of(Formula formula, DegreeScope scope) {
     if (formula instanceof Formula.Name name) {
-      if (name.spelling().equals(letter)) {
+      if (name.spelling().equals(scope.letter())) {
         return new DegreeInLetter(1, 0);
+      } else if (scope.roots().contains(name.spelling())) {
+        return new DegreeInLetter(scope.reach(), 0);
       }
-      Formula meaning = setting.definitions().get(name.spelling());
-      return meaning == null ? CONSTANT : of(meaning, letter, setting);
+      Formula meaning = scope.definitions().get(name.spelling());
+      return meaning == null ? CONSTANT : of(meaning, scope);
     } else if (formula instanceof Formula.Negative negative) {
-      return of(negative.of(), letter, setting);
+      return of(negative.of(), scope);
     } else if (formula instanceof Formula.Sum sum) {
       return sum.terms().stream()
-          .map(term -> of(term, letter, setting))
+          .map(term -> of(term, scope))
           .reduce(CONSTANT, DegreeInLetter::plus);
     } else if (formula instanceof Formula.Product product) {
       return product.factors().stream()
-          .map(factor -> of(factor, letter, setting))
+          .map(factor -> of(factor, scope))
           .reduce(CONSTANT, DegreeInLetter::times);
     } else if (formula instanceof Formula.Quotient quotient) {
-      DegreeInLetter divisor = of(quotient.under(), letter, setting);
-      return of(quotient.over(), letter, setting).times(divisor.upsideDown());
+      DegreeInLetter divisor = of(quotient.under(), scope);
+      return of(quotient.over(), scope).times(divisor.upsideDown());
     } else if (formula instanceof Formula.Power power) {
-      return of(power.base(), letter, setting).power(power.exponent());
+      return of(power.base(), scope).power(power.exponent());
     } else if (formula instanceof Formula.Aggregate aggregate) {
-      return of(aggregate.body(), letter, setting)
-          .overAllImages(mostImages(aggregate.body(), setting), aggregate.operation());
+      return of(aggregate.body(), scope)
+          .overAllImages(mostImages(aggregate.body(), scope), aggregate.operation());
+    } else if (formula instanceof Formula.Family family) {
+      return family(family, scope);
     } else if (formula instanceof Formula.Application application
         && !application.arguments().isEmpty()) {
-      String name = application.function().replace("'", "");
-      DegreeInLetter point = of(application.arguments().get(0), letter, setting);
-      int degree =
-          setting.functions().containsKey(name) ? setting.functions().get(name).degree() : 0;
+      DegreeScope.Reach function =
+          scope
+              .functions()
+              .getOrDefault(application.function().replace("'", ""), new DegreeScope.Reach(0, 0));
+      DegreeInLetter point = of(application.arguments().get(0), scope);
       return new DegreeInLetter(
-          Math.max(0, degree) * Math.max(point.over, point.under),
-          Math.max(0, degree) * point.under);
+          function.inLetter() + function.inArgument() * Math.max(point.over, point.under),
+          function.inArgument() * point.under);
     }
     return CONSTANT;
+  }
+
+  /** e_k, h_k and S_k have degree |k| in the roots; 1/r^k stands over all roots in turn. */
+  private static DegreeInLetter family(Formula.Family family, DegreeScope scope) {
+    if (scope.reach() == 0) {
+      return CONSTANT;
+    }
+    DegreeInLetter power = new DegreeInLetter(scope.reach(), 0).power(family.index());
+    return power.under == 0
+        ? power
+        : power.overAllImages(scope.count(), Formula.Aggregate.Operation.SUM);
   }
 
   private DegreeInLetter scaled(int factor) {
@@ -105,9 +120,9 @@ record DegreeInLetter(int over, int under) {
   }
 
   /** The number of ways to choose roots for the names in the body, in order. */
-  private static int mostImages(Formula body, Setting setting) {
+  private static int mostImages(Formula body, DegreeScope scope) {
     long names =
-        setting.roots().stream()
+        scope.roots().stream()
             .filter(
                 root ->
                     body.contains(
@@ -115,7 +130,7 @@ record DegreeInLetter(int over, int under) {
             .count();
     int images = 1;
     for (int k = 0; k < names; k++) {
-      images = Math.multiplyExact(images, setting.polynomial().degree() - k);
+      images = Math.multiplyExact(images, scope.count() - k);
     }
     return images;
   }

@@ -30,6 +30,10 @@ public final class ExactCheck implements ClaimCheck {
         return equal(equal);
       } else if (claim instanceof Claim.HasRoots hasRoots) {
         return hasRoots(hasRoots);
+      } else if (claim instanceof Claim.EqualWithLetters lettered) {
+        return IdentityInLetters.of(lettered);
+      } else if (claim instanceof Claim.SolutionSet set) {
+        return SolutionSetByFactors.of(set);
       }
       return new Verdict.Undecided("an argument in words");
     } catch (Unevaluable stuck) {
@@ -40,12 +44,13 @@ public final class ExactCheck implements ClaimCheck {
   private static Verdict equal(Claim.Equal claim) {
     List<String> free = claim.setting().free();
     if (free.isEmpty()) {
-      return equalAt(claim, Map.of());
+      return equalAt(claim.setting(), claim.sides(), Map.of());
     } else if (free.size() > 1) {
-      throw Unevaluable.form("identities in one free letter only");
+      return IdentityInLetters.of(claim);
     }
     // A rational identity of degree d that holds at more than d points holds identically.
-    int degree = DegreeInLetter.ofDifferences(claim, free.get(0));
+    int degree =
+        DegreeInLetter.ofDifferences(claim.sides(), DegreeScope.of(claim.setting(), free.get(0)));
     if (degree > HIGHEST_DEGREE) {
       throw Unevaluable.tooLarge("the identity has a degree above " + HIGHEST_DEGREE);
     }
@@ -53,7 +58,7 @@ public final class ExactCheck implements ClaimCheck {
     for (int point = 2; confirmed <= degree; point++) {
       Verdict verdict;
       try {
-        verdict = equalAt(claim, Map.of(free.get(0), Rational.of(point)));
+        verdict = equalAt(claim.setting(), claim.sides(), Map.of(free.get(0), Rational.of(point)));
       } catch (Unevaluable pole) {
         if (pole.reason() != Unevaluable.Cause.ZERO_DENOMINATOR || point > 4 * HIGHEST_DEGREE) {
           throw pole;
@@ -68,12 +73,11 @@ public final class ExactCheck implements ClaimCheck {
     return Verdict.confirmed(METHOD);
   }
 
-  private static Verdict equalAt(Claim.Equal claim, Map<String, Rational> letters) {
-    Setting setting = claim.setting();
+  /** Whether the sides are equal with these numbers put for the free letters. */
+  static Verdict equalAt(Setting setting, List<Formula> sides, Map<String, Rational> letters) {
     Unknowns unknowns = new Unknowns(setting.polynomial().degree());
     ExactEvaluation evaluation = new ExactEvaluation(setting, unknowns, letters);
     NormalForm normalForm = new NormalForm(setting.polynomial(), unknowns);
-    List<Formula> sides = claim.sides();
     RationalFunction left = defined(evaluation.of(sides.get(0)), normalForm);
     for (Formula side : sides.subList(1, sides.size())) {
       RationalFunction right = defined(evaluation.of(side), normalForm);

@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.concurrent.ConcurrentHashMap;
 import rootwright.algebra.enclosure.BallContainsZeroException;
@@ -34,6 +35,7 @@ public final class EnclosureCheck implements ClaimCheck {
 
   private static final String METHOD = "certified enclosures of the roots";
   private static final String SAMPLED = METHOD + ", sampled at five values of the free letter";
+  private static final String SAMPLED_LETTERS = METHOD + ", sampled at five values of the letters";
   private static final Rational TOLERANCE = Rational.of(10).power(-DIGITS);
   private static final int[] PRECISIONS = {50, 120, 400, 1500};
   private static final long SEED = 20_260_101L;
@@ -49,10 +51,7 @@ public final class EnclosureCheck implements ClaimCheck {
     }
     for (int digits : PRECISIONS) {
       try {
-        verdict =
-            claim instanceof Claim.Equal equal
-                ? equal(equal, digits)
-                : hasRoots((Claim.HasRoots) claim, digits);
+        verdict = of(claim, digits);
       } catch (Unbounded stuck) {
         return new Verdict.Undecided(String.valueOf(stuck.getMessage()));
       } catch (BallContainsZeroException close) {
@@ -65,26 +64,68 @@ public final class EnclosureCheck implements ClaimCheck {
     return verdict;
   }
 
+  private Verdict of(Claim claim, int digits) {
+    if (claim instanceof Claim.Equal equal) {
+      return equal(equal, digits);
+    } else if (claim instanceof Claim.EqualWithLetters lettered) {
+      return equal(lettered, digits);
+    } else if (claim instanceof Claim.SolutionSet set) {
+      return SolutionSetByEnclosures.of(set);
+    }
+    return hasRoots((Claim.HasRoots) claim, digits);
+  }
+
   private Verdict equal(Claim.Equal claim, int digits) {
     Setting setting = claim.setting();
-    List<Map<String, Rational>> samples = samples(setting.free());
-    for (Labelling labelling : labellings(setting, claim.sides(), digits)) {
-      for (Map<String, Rational> letters : samples) {
-        Verdict verdict = equalAt(claim, labelling, letters, digits);
-        if (!verdict.isConfirmed()) {
-          return verdict;
-        }
+    for (Map<String, Rational> letters : samples(setting.free())) {
+      Verdict verdict = equalAt(setting, claim.sides(), letters, digits);
+      if (!verdict.isConfirmed()) {
+        return verdict;
       }
     }
-    return Verdict.confirmed(setting.free().isEmpty() ? METHOD : SAMPLED, DIGITS);
+    return Verdict.confirmed(
+        switch (setting.free().size()) {
+          case 0 -> METHOD;
+          case 1 -> SAMPLED;
+          default -> SAMPLED_LETTERS;
+        },
+        DIGITS);
+  }
+
+  private Verdict equal(Claim.EqualWithLetters claim, int digits) {
+    for (Map<String, Rational> letters : samples(claim.setting().letters())) {
+      Optional<Setting> special = claim.setting().at(letters);
+      if (special.isEmpty()) {
+        return new Verdict.Undecided("the lead coefficient is zero at a sample");
+      }
+      Verdict verdict = equalAt(special.get(), claim.sides(), letters, digits);
+      if (!verdict.isConfirmed()) {
+        return verdict;
+      }
+    }
+    return Verdict.confirmed(SAMPLED_LETTERS, DIGITS);
+  }
+
+  private Verdict equalAt(
+      Setting setting, List<Formula> sides, Map<String, Rational> letters, int digits) {
+    for (Labelling labelling : labellings(setting, sides, digits)) {
+      Verdict verdict = equalAt(setting, sides, labelling, letters, digits);
+      if (!verdict.isConfirmed()) {
+        return verdict;
+      }
+    }
+    return Verdict.confirmed(METHOD, DIGITS);
   }
 
   private static Verdict equalAt(
-      Claim.Equal claim, Labelling labelling, Map<String, Rational> letters, int digits) {
-    BallEvaluation evaluation =
-        new BallEvaluation(claim.setting(), labelling, letters, bits(digits));
-    ComplexBall left = evaluation.of(claim.sides().get(0));
-    for (Formula side : claim.sides().subList(1, claim.sides().size())) {
+      Setting setting,
+      List<Formula> sides,
+      Labelling labelling,
+      Map<String, Rational> letters,
+      int digits) {
+    BallEvaluation evaluation = new BallEvaluation(setting, labelling, letters, bits(digits));
+    ComplexBall left = evaluation.of(sides.get(0));
+    for (Formula side : sides.subList(1, sides.size())) {
       ComplexBall right = evaluation.of(side);
       Verdict verdict = zero(left.minus(right), right);
       if (!verdict.isConfirmed()) {
