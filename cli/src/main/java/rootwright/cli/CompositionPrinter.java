@@ -33,7 +33,7 @@ final class CompositionPrinter {
     int number = 1;
     for (Composed composed : composition.problems()) {
       console.out().println(ink.strong(number++ + ".") + " " + composed.solution().statement());
-      problem(composed, composition.blueprint().choices(), ink);
+      problem(composed, ink);
       console.out().println();
     }
     for (ScanResult.FilterCount count : composition.counts()) {
@@ -65,8 +65,8 @@ final class CompositionPrinter {
     }
   }
 
-  private void problem(Composed composed, int wanted, Ink ink) {
-    Choices choices = Choices.of(composed.solution(), wanted);
+  private void problem(Composed composed, Ink ink) {
+    Choices choices = composed.choices();
     StringBuilder options = new StringBuilder("   ");
     for (int k = 0; k < choices.options().size(); k++) {
       String text =

@@ -14,14 +14,12 @@ import rootwright.algebra.notation.UnreadableException;
 import rootwright.bank.shelf.Shelf;
 import rootwright.bank.shelf.ShelfEntry;
 import rootwright.composing.blueprint.Blueprint;
-import rootwright.composing.blueprint.Composer;
 import rootwright.composing.blueprint.Composition;
-import rootwright.composing.blueprint.Siblings;
-import rootwright.composing.scan.ScanControl;
 import rootwright.desk.figure.RootPicture;
 import rootwright.desk.figure.SequencePicture;
 import rootwright.desk.paper.PaperOfProblems;
 import rootwright.desk.paper.PaperOrder;
+import rootwright.desk.table.ComposersTable;
 import rootwright.press.Outputs;
 import rootwright.press.PrintedFile;
 import rootwright.press.deliverable.Deliverable;
@@ -50,8 +48,7 @@ public final class Desk {
 
   private final Kinds kinds = new Kinds();
   private final Subjects subjects = new Subjects(kinds);
-  private final Composer composer = new Composer(kinds);
-  private final Siblings siblings = new Siblings(kinds);
+  private final ComposersTable table = new ComposersTable(kinds);
 
   /**
    * Reads a problem and finds everything that can be said of it.
@@ -118,18 +115,12 @@ public final class Desk {
    *     itself
    */
   public Composition compose(Blueprint blueprint, Set<String> known) throws UnreadableException {
-    return ScanWorkers.run(control -> composer.compose(blueprint, known, control));
+    return table.compose(blueprint, known, ComposersTable.Attention.NONE);
   }
 
-  /**
-   * Fills an order as {@link #compose(Blueprint, Set)} does, for a caller who wants to be told how
-   * far it has come and to be able to stop it.
-   *
-   * @throws UnreadableException if the ask cannot be read
-   */
-  public Composition compose(Blueprint blueprint, Set<String> known, ScanControl control)
-      throws UnreadableException {
-    return composer.compose(blueprint, known, control);
+  /** The composer's table, with everything that is done there. */
+  public ComposersTable table() {
+    return table;
   }
 
   /**
@@ -138,19 +129,7 @@ public final class Desk {
    * @throws UnreadableException if the problem cannot be read
    */
   public Composition siblings(Statement statement, int many, long seed) throws UnreadableException {
-    Problem problem = ProblemReader.read(statement);
-    return ScanWorkers.run(control -> siblings.of(problem, many, seed, control));
-  }
-
-  /**
-   * Finds siblings as {@link #siblings(Statement, int, long)} does, for a caller who wants to be
-   * told how far it has come and to be able to stop it.
-   *
-   * @throws UnreadableException if the problem cannot be read
-   */
-  public Composition siblings(Statement statement, int many, long seed, ScanControl control)
-      throws UnreadableException {
-    return siblings.of(ProblemReader.read(statement), many, seed, control);
+    return table.siblings(statement, many, seed, ComposersTable.Attention.NONE);
   }
 
   /**

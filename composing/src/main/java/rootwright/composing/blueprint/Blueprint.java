@@ -2,130 +2,132 @@ package rootwright.composing.blueprint;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
-import java.util.Set;
+import rootwright.composing.option.Choices;
 
 /**
  * What a coach orders.
  *
- * @param ask the expression in the roots, as it would be typed
- * @param degree the degree of the polynomials
- * @param size the largest coefficient by size
- * @param largestLead the largest lead; 1 for monic polynomials
+ * @param ask what is to be asked
+ * @param polynomial what the polynomials are to be like
  * @param answer what the answer is to look like
- * @param roots what the roots are to be like
- * @param realRoots how many real roots, if that matters
- * @param mustHave names of routes that must go through
- * @param mustLack names of routes that must not
- * @param slips the least number of different wrong answers that slips give
- * @param level the estimated level, 1 to 5, if that matters
+ * @param working what working the problems is to be like
  * @param choices the number of choices of a multiple-choice item, 3 to 5
  * @param many how many problems
  * @param seed what chance starts from; part of every result
+ * @param avoid names of files with problems to stay away from, twins included; the composer itself
+ *     reads no file and is given their fingerprints
  */
 public record Blueprint(
-    String ask,
-    int degree,
-    int size,
-    int largestLead,
+    AskWish ask,
+    PolynomialWish polynomial,
     AnswerWish answer,
-    RootsWish roots,
-    OptionalInt realRoots,
-    Set<String> mustHave,
-    Set<String> mustLack,
-    int slips,
-    OptionalInt level,
+    WorkingWish working,
     int choices,
     int many,
-    long seed) {
+    long seed,
+    List<String> avoid) {
 
+  /** Most problems of one order. */
+  public static final int MOST = 500;
+
+  /** The order of a coach who says nothing: five problems on sums of squares. */
+  public static final Blueprint USUAL =
+      new Blueprint(
+          new AskWish.Given("Σ r^2"),
+          PolynomialWish.USUAL,
+          new AnswerWish.Whole(),
+          WorkingWish.USUAL,
+          Choices.USUAL,
+          5,
+          1,
+          List.of());
+
+  /** Keeps its own copy. */
   public Blueprint {
-    mustHave = Set.copyOf(mustHave);
-    mustLack = Set.copyOf(mustLack);
+    avoid = List.copyOf(avoid);
   }
 
-  /** The usual order: monic or not, whole answer, no rational root, three slips, four choices. */
+  /** The usual order for one ask: monic or not, whole answer, no rational root, four choices. */
   public static Blueprint of(String ask, int degree, int many, long seed) {
-    return new Blueprint(
-        ask,
-        degree,
-        12,
-        3,
-        new AnswerWish.Whole(),
-        RootsWish.NO_RATIONAL_ROOT,
-        OptionalInt.empty(),
-        Set.of(),
-        Set.of(),
-        3,
-        OptionalInt.empty(),
-        4,
-        many,
-        seed);
+    return USUAL
+        .withAsk(new AskWish.Given(ask))
+        .withPolynomial(PolynomialWish.USUAL.withDegree(degree))
+        .withMany(many)
+        .withSeed(seed);
   }
 
   /**
    * What is contradictory or out of range in the order itself, one sentence each; empty if nothing.
+   * What only shows once the ask is read is found by {@link Composer}.
    */
   public List<String> contradictions() {
-    List<String> found = new ArrayList<>();
-    require(found, degree >= 2 && degree <= 8, "the degree must be from 2 to 8: " + degree);
-    require(found, size >= 1 && size <= 10_000, "the size must be from 1 to 10000: " + size);
-    require(
-        found,
-        largestLead >= 1 && largestLead <= size,
-        "the largest lead %d must be from 1 to the size %d".formatted(largestLead, size));
-    require(found, many >= 1 && many <= 500, "the number must be from 1 to 500: " + many);
-    require(found, choices >= 3 && choices <= 5, "choices must be three to five: " + choices);
-    level.ifPresent(
-        wanted -> require(found, wanted >= 1 && wanted <= 5, "levels go from 1 to 5: " + wanted));
-    realRoots.ifPresent(count -> realRoots(found, count));
-    for (String route : mustHave) {
-      require(
-          found,
-          !mustLack.contains(route),
-          "the route %s is both required and forbidden".formatted(route));
+    List<String> found = new ArrayList<>(polynomial.contradictions());
+    found.addAll(answer.contradictions());
+    found.addAll(working.contradictions());
+    if (many < 1 || many > MOST) {
+      found.add("the number must be from 1 to %d: %d".formatted(MOST, many));
     }
-    require(
-        found,
-        !(roots == RootsWish.IRREDUCIBLE && mustHave.contains("rational-root")),
-        "an irreducible polynomial has no rational root to split off");
-    require(
-        found,
-        !(roots == RootsWish.NO_RATIONAL_ROOT && mustHave.contains("rational-root")),
-        "without a rational root the route rational-root cannot go through");
+    if (choices < Choices.FEWEST || choices > Choices.MOST) {
+      found.add("choices must be three to five: " + choices);
+    }
+    rationalRoots(found);
+    if (polynomial.isMonic()) {
+      for (String slip : List.of("lead-forgotten", "lead-half-forgotten")) {
+        if (working.traps().contains(slip)) {
+          found.add("with lead 1 the slip %s gives the right answer".formatted(slip));
+        }
+      }
+    }
+    found.addAll(KnownNames.contradictions(this));
     return found;
   }
 
-  private void realRoots(List<String> found, int count) {
-    require(
-        found,
-        count >= 0 && count <= degree && (degree - count) % 2 == 0,
-        "a real polynomial of degree %d cannot have %d real roots counted with multiplicity"
-            .formatted(degree, count));
+  private void rationalRoots(List<String> found) {
+    boolean wanted = working.with().contains("rational-root");
+    if (wanted && polynomial.roots() == RootsWish.IRREDUCIBLE) {
+      found.add("an irreducible polynomial has no rational root to split off");
+    } else if (wanted && polynomial.roots() == RootsWish.NO_RATIONAL_ROOT) {
+      found.add("without a rational root the route rational-root cannot go through");
+    }
   }
 
-  private static void require(List<String> found, boolean holds, String otherwise) {
-    if (!holds) {
-      found.add(otherwise);
-    }
+  /** The same order with another ask. */
+  public Blueprint withAsk(AskWish other) {
+    return new Blueprint(other, polynomial, answer, working, choices, many, seed, avoid);
+  }
+
+  /** The same order for other polynomials. */
+  public Blueprint withPolynomial(PolynomialWish other) {
+    return new Blueprint(ask, other, answer, working, choices, many, seed, avoid);
+  }
+
+  /** The same order for other answers. */
+  public Blueprint withAnswer(AnswerWish other) {
+    return new Blueprint(ask, polynomial, other, working, choices, many, seed, avoid);
+  }
+
+  /** The same order with other wishes about the working. */
+  public Blueprint withWorking(WorkingWish other) {
+    return new Blueprint(ask, polynomial, answer, other, choices, many, seed, avoid);
+  }
+
+  /** The same order with another number of choices. */
+  public Blueprint withChoices(int other) {
+    return new Blueprint(ask, polynomial, answer, working, other, many, seed, avoid);
+  }
+
+  /** The same order for another number of problems. */
+  public Blueprint withMany(int other) {
+    return new Blueprint(ask, polynomial, answer, working, choices, other, seed, avoid);
   }
 
   /** The same order with another seed. */
   public Blueprint withSeed(long other) {
-    return new Blueprint(
-        ask,
-        degree,
-        size,
-        largestLead,
-        answer,
-        roots,
-        realRoots,
-        mustHave,
-        mustLack,
-        slips,
-        level,
-        choices,
-        many,
-        other);
+    return new Blueprint(ask, polynomial, answer, working, choices, many, other, avoid);
+  }
+
+  /** The same order staying away from other files. */
+  public Blueprint withAvoid(List<String> other) {
+    return new Blueprint(ask, polynomial, answer, working, choices, many, seed, other);
   }
 }

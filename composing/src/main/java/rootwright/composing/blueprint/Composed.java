@@ -1,6 +1,7 @@
 package rootwright.composing.blueprint;
 
 import java.util.List;
+import rootwright.composing.option.Choices;
 import rootwright.working.problem.Problem;
 import rootwright.working.solve.Solution;
 
@@ -9,10 +10,20 @@ import rootwright.working.solve.Solution;
  *
  * @param problem what is given and asked
  * @param solution everything about it, checked twice
+ * @param choices its options, the place of the key balanced over the composition
  * @param good why it is worth setting, one short reason each
+ * @param conditions what its statement has to say, or need not say, and why
  */
-public record Composed(Problem problem, Solution solution, List<String> good) {
+public record Composed(
+    Problem problem,
+    Solution solution,
+    Choices choices,
+    List<String> good,
+    List<Condition> conditions) {
+
+  /** Keeps its own copies. */
   public Composed {
     good = List.copyOf(good);
+    conditions = List.copyOf(conditions);
   }
 }

@@ -7,10 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.value.ExactValue;
+import rootwright.algebra.value.RationalValue;
+import rootwright.composing.family.Families;
 import rootwright.composing.level.Level;
 import rootwright.composing.option.Choices;
 import rootwright.working.answer.Answer;
-import rootwright.working.gate.Warning;
 import rootwright.working.route.Working;
 import rootwright.working.solve.Solution;
 
@@ -28,39 +31,116 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
    */
   private static final BigDecimal SURPRISE = BigDecimal.valueOf(2);
 
+  /** Different wrong answers of a value, unless the order says how many. */
+  private static final int USUAL_SLIPS = 3;
+
   static Judgement of(Solution solution, Blueprint blueprint) {
     return new Judgement(solution, refusal(solution, blueprint), good(solution));
   }
 
   private static Optional<String> refusal(Solution solution, Blueprint blueprint) {
-    Set<String> routes = solution.routes().stream().map(Working::route).collect(Collectors.toSet());
-    if (!(solution.answer() instanceof Answer.Exact)) {
+    return sound(solution)
+        .or(() -> answer(solution, blueprint.answer()))
+        .or(() -> working(solution, blueprint.working()))
+        .or(() -> options(solution, blueprint));
+  }
+
+  /** Why an answer is not sure or not single, if it is not. */
+  static Optional<String> sound(Solution solution) {
+    if (solution.answer() instanceof Answer.None
+        || solution.answer() instanceof Answer.Values
+        || !solution.second().agrees()) {
       return Optional.of("the ask has no single answer here");
     }
-    if (routes.size() < 2) {
-      return Optional.of("fewer than two routes confirm the key");
+    int routes = solution.kind().equals(Families.VALUE) ? 2 : 1;
+    return solution.routes().size() < routes
+        ? Optional.of(
+            routes == 2 ? "fewer than two routes confirm the key" : "no route goes through")
+        : Optional.empty();
+  }
+
+  private static Optional<String> answer(Solution solution, AnswerWish wish) {
+    boolean holds =
+        numbers(solution.answer())
+            .map(numbers -> numbers.stream().allMatch(wish::holds))
+            .orElse(wish instanceof AnswerWish.Any);
+    return holds ? Optional.empty() : Optional.of("the answer is not as wished");
+  }
+
+  /** The rational numbers an answer is made of; empty if it is made of others. */
+  private static Optional<List<Rational>> numbers(Answer answer) {
+    if (answer instanceof Answer.PolynomialIn in) {
+      return Optional.of(in.polynomial().ascending());
+    } else if (answer instanceof Answer.Count count) {
+      return Optional.of(List.of(Rational.of(count.number())));
+    } else if (answer instanceof Answer.Residue residue) {
+      return Optional.of(List.of(Rational.of(residue.value())));
+    } else if (answer instanceof Answer.Exact exact) {
+      return rational(List.of(exact.value()));
+    } else if (answer instanceof Answer.Solutions solutions) {
+      return rational(solutions.values());
     }
-    if (!routes.containsAll(blueprint.mustHave())) {
-      return Optional.of("a required route does not go through");
+    return Optional.empty();
+  }
+
+  private static Optional<List<Rational>> rational(List<ExactValue> values) {
+    List<Rational> found = new ArrayList<>();
+    for (ExactValue value : values) {
+      if (!(value instanceof RationalValue number)) {
+        return Optional.empty();
+      }
+      found.add(number.number());
     }
-    if (blueprint.mustLack().stream().anyMatch(routes::contains)) {
-      return Optional.of("a forbidden route goes through");
+    return Optional.of(found);
+  }
+
+  private static Optional<String> working(Solution solution, WorkingWish wish) {
+    Set<String> routes = solution.routes().stream().map(Working::route).collect(Collectors.toSet());
+    for (String route : wish.with()) {
+      if (!routes.contains(route)) {
+        return Optional.of("the required route %s does not go through".formatted(route));
+      }
     }
-    long wrong = wrongAnswers(solution);
-    if (wrong < blueprint.slips()) {
-      return Optional.of("slips give fewer than %d wrong answers".formatted(blueprint.slips()));
+    for (String route : wish.without()) {
+      if (routes.contains(route)) {
+        return Optional.of("the forbidden route %s goes through".formatted(route));
+      }
     }
-    if (Choices.of(solution, blueprint.choices()).options().size() < Choices.FEWEST) {
-      return Optional.of("too few believable wrong options");
+    for (ShorterRoute shorter : wish.shorter()) {
+      if (!shorter.holds(solution)) {
+        return Optional.of(
+            "%s is not %s times as short as %s"
+                .formatted(shorter.route(), shorter.times(), shorter.than()));
+      }
     }
-    if (blueprint.level().isPresent()
+    int least = wish.slips().orElse(isValue(solution) ? USUAL_SLIPS : 0);
+    if (wrongAnswers(solution) < least) {
+      return Optional.of("slips give fewer than %d wrong answers".formatted(least));
+    }
+    if (!TrapAnswers.of(solution, wish.traps()).areDistinct()) {
+      return Optional.of("the slips wished do not each give a wrong answer of its own");
+    }
+    if (wish.level().isPresent()
         && Level.of(solution)
             .map(Level::number)
-            .filter(n -> n == blueprint.level().getAsInt())
+            .filter(n -> n == wish.level().getAsInt())
             .isEmpty()) {
       return Optional.of("another level");
     }
     return Optional.empty();
+  }
+
+  /** Fewer options are offered, with the reason, where the slips of a kind give no more. */
+  private static Optional<String> options(Solution solution, Blueprint blueprint) {
+    return isValue(solution)
+            && wrongAnswers(solution) > 0
+            && Choices.of(solution, blueprint.choices()).options().size() < Choices.FEWEST
+        ? Optional.of("too few believable wrong options")
+        : Optional.empty();
+  }
+
+  private static boolean isValue(Solution solution) {
+    return solution.kind().equals(Families.VALUE);
   }
 
   private static long wrongAnswers(Solution solution) {
@@ -69,17 +149,24 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
 
   private static List<String> good(Solution solution) {
     List<String> good = new ArrayList<>();
-    good.add("%d routes agree".formatted(solution.routes().size()));
-    good.add("%d different wrong answers from slips".formatted(wrongAnswers(solution)));
-    Working shortest = solution.routes().isEmpty() ? null : solution.routes().get(0);
-    if (shortest != null) {
-      BigDecimal longest = solution.routes().get(solution.routes().size() - 1).cost().total();
+    int routes = solution.routes().size();
+    good.add(routes == 1 ? "a route and both checks agree" : "%d routes agree".formatted(routes));
+    long wrong = wrongAnswers(solution);
+    if (wrong > 0) {
+      good.add(
+          wrong == 1
+              ? "one wrong answer from a slip"
+              : "%d different wrong answers from slips".formatted(wrong));
+    }
+    if (routes > 1) {
+      Working shortest = solution.routes().get(0);
+      BigDecimal longest = solution.routes().get(routes - 1).cost().total();
       BigDecimal ratio = longest.divide(shortest.cost().total(), 1, RoundingMode.HALF_UP);
       if (ratio.compareTo(SURPRISE) >= 0) {
         good.add("the shortest route saves: the longest costs %s times as much".formatted(ratio));
       }
     }
-    if (solution.warnings().stream().map(Warning::code).findAny().isEmpty()) {
+    if (solution.warnings().isEmpty()) {
       good.add("no warning");
     }
     return good;

@@ -4,16 +4,15 @@ import java.math.BigInteger;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.Collectors;
+import rootwright.algebra.factor.RationalRoots;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.value.RationalValue;
 import rootwright.composing.level.Level;
-import rootwright.composing.scan.ScanControl;
 import rootwright.composing.twin.Fingerprint;
 import rootwright.working.answer.Answer;
 import rootwright.working.kind.Kinds;
@@ -31,6 +30,8 @@ public final class Siblings {
   private static final Rational NEAR = Rational.of(3, 10);
 
   private static final int SMALLEST_BOX = 6;
+  private static final int LARGEST_BOX = 40;
+  private static final long LARGEST_DENOMINATOR = 60;
 
   private final Kinds kinds;
   private final Composer composer;
@@ -46,20 +47,20 @@ public final class Siblings {
    *
    * @param many how many
    * @param seed what chance starts from
-   * @throws ContradictoryBlueprintException if the problem has no single rational answer
+   * @throws ContradictoryBlueprintException if the problem has no single answer
+   * @throws UnreadableException if the ask cannot be read for other polynomials
    */
-  public Composition of(Problem problem, int many, long seed, ScanControl control)
+  public Composition of(Problem problem, int many, long seed, ComposingControl control)
       throws UnreadableException {
     Solution original = kinds.solve(problem, ClassProfile.EVERYTHING);
-    if (!(original.answer() instanceof Answer.Exact exact)
-        || !(exact.value() instanceof RationalValue key)) {
+    Optional<String> unfit = Judgement.sound(original);
+    if (unfit.isPresent()) {
       throw new ContradictoryBlueprintException(
-          List.of("only a problem with one rational answer has siblings"));
+          List.of("this problem has no siblings: " + unfit.get()));
     }
-    Blueprint blueprint = blueprint(problem, key.number(), many, seed);
     Set<Answer> keys = new HashSet<>(Set.of(original.answer()));
     return composer.compose(
-        blueprint,
+        blueprint(problem, original.answer(), many, seed),
         Set.of(Fingerprint.of(problem).text()),
         solution -> judge(solution, original, keys),
         control);
@@ -77,8 +78,9 @@ public final class Siblings {
   }
 
   private static Optional<String> refusal(Solution solution, Solution original) {
-    if (solution.routes().size() < 2) {
-      return Optional.of("fewer than two routes confirm the key");
+    Optional<String> unsound = Judgement.sound(solution);
+    if (unsound.isPresent()) {
+      return unsound;
     }
     if (!solution.routes().get(0).route().equals(original.routes().get(0).route())) {
       return Optional.of("another route is the shortest");
@@ -101,32 +103,43 @@ public final class Siblings {
     return solution.slips().stream().map(Solution.WrongTurning::name).collect(Collectors.toSet());
   }
 
-  private static Blueprint blueprint(Problem problem, Rational key, int many, long seed) {
+  /** The order for other numbers as large as those of the problem. */
+  static Blueprint blueprint(Problem problem, Answer answer, int many, long seed) {
     Polynomial primitive = problem.polynomial().primitive();
     int largest = SMALLEST_BOX;
     for (Rational coefficient : primitive.ascending()) {
       largest =
-          Math.max(largest, coefficient.numerator().abs().min(BigInteger.valueOf(40)).intValue());
+          Math.max(
+              largest,
+              coefficient.numerator().abs().min(BigInteger.valueOf(LARGEST_BOX)).intValue());
     }
     int lead = primitive.lead().numerator().min(BigInteger.TEN).intValue();
-    AnswerWish answer =
-        key.isInteger()
-            ? new AnswerWish.Whole()
-            : new AnswerWish.Fraction(key.denominator().min(BigInteger.valueOf(60)).longValue());
-    return new Blueprint(
-        PlainWriter.write(problem.ask()),
-        problem.degree(),
-        largest,
-        lead == 1 ? 1 : Math.min(largest, lead + 1),
-        answer,
-        RootsWish.NO_RATIONAL_ROOT,
-        OptionalInt.empty(),
-        Set.of(),
-        Set.of(),
-        0,
-        OptionalInt.empty(),
-        4,
-        many,
-        seed);
+    RootsWish roots =
+        !primitive.isSquarefree()
+            ? RootsWish.ANY
+            : RationalRoots.of(primitive).isEmpty()
+                ? RootsWish.NO_RATIONAL_ROOT
+                : RootsWish.DISTINCT;
+    PolynomialWish wish =
+        new PolynomialWish(
+            problem.degree(),
+            largest,
+            lead == 1 ? 1 : 2,
+            lead == 1 ? 1 : Math.min(largest, lead + 1),
+            roots,
+            new RealWish.Open());
+    return Blueprint.of(PlainWriter.write(problem.ask()), problem.degree(), many, seed)
+        .withPolynomial(wish)
+        .withAnswer(formOf(answer));
+  }
+
+  private static AnswerWish formOf(Answer answer) {
+    if (answer instanceof Answer.Exact exact && exact.value() instanceof RationalValue key) {
+      return key.number().isInteger()
+          ? new AnswerWish.Whole()
+          : new AnswerWish.Fraction(
+              key.number().denominator().min(BigInteger.valueOf(LARGEST_DENOMINATOR)).longValue());
+    }
+    return new AnswerWish.Any();
   }
 }

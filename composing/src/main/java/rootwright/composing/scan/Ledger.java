@@ -11,20 +11,20 @@ final class Ledger {
 
   private final Scan scan;
   private final Walk walk;
-  private final ScanListener listener;
+  private final ScanControl control;
   private final Tally total;
   private final Map<Long, Tally> early = new TreeMap<>();
   private long next;
   private volatile boolean closed;
 
-  Ledger(Scan scan, Walk walk, ScanState start, ScanListener listener) {
+  Ledger(Scan scan, Walk walk, ScanState start, ScanControl control) {
     this.scan = scan;
     this.walk = walk;
-    this.listener = listener;
+    this.control = control;
     total = scan.newTally();
     total.add(start);
     next = start.next();
-    closed = walk.isSettled(total);
+    closed = walk.isSettled(total) || control.enough().getAsBoolean();
   }
 
   /** Whether nothing more is needed. */
@@ -38,8 +38,8 @@ final class Ledger {
     for (Tally ready = early.remove(next); ready != null && !closed; ready = early.remove(next)) {
       total.add(ready);
       next++;
-      closed = walk.isSettled(total);
-      listener.reached(state());
+      control.listener().reached(state());
+      closed = walk.isSettled(total) || control.enough().getAsBoolean();
     }
   }
 

@@ -113,9 +113,19 @@ public record Scan(
     return (box.rows() - 1) / Walk.of(box, order).rowsPerTask() + 1;
   }
 
+  /** The state in which nothing is done. */
+  public ScanState start() {
+    return newTally().state(0, identity());
+  }
+
   /** Runs the scan from the start. */
   public ScanResult run(ScanControl control) {
-    return resume(newTally().state(0, identity()), control);
+    return resume(start(), control);
+  }
+
+  /** What each filter has done when a state is reached, in the order they are asked. */
+  public List<ScanResult.FilterCount> countsIn(ScanState state) {
+    return new ScanResult(this, state, Ending.STOPPED).counts();
   }
 
   /**

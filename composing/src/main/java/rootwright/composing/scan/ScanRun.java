@@ -3,6 +3,7 @@ package rootwright.composing.scan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import java.util.concurrent.atomic.AtomicLong;
 import rootwright.composing.scan.candidate.Row;
 
@@ -22,7 +23,7 @@ final class ScanRun {
     this.control = control;
     walk = Walk.of(scan.box(), scan.order());
     tasks = scan.tasks();
-    ledger = new Ledger(scan, walk, start, control.listener());
+    ledger = new Ledger(scan, walk, start, control);
     nextTask = new AtomicLong(start.next());
   }
 
@@ -32,13 +33,25 @@ final class ScanRun {
       others.add(CompletableFuture.runAsync(this::work, control.executor()));
     }
     work();
-    others.forEach(CompletableFuture::join);
+    others.forEach(ScanRun::join);
     ScanState state = ledger.state();
     Ending ending =
         state.next() == tasks
             ? Ending.EXHAUSTED
             : ledger.isClosed() ? Ending.ENOUGH : Ending.STOPPED;
     return new ScanResult(scan, state, ending);
+  }
+
+  /** Waits for a worker; what broke it breaks the run, as if the caller had done all the work. */
+  private static void join(CompletableFuture<Void> worker) {
+    try {
+      worker.join();
+    } catch (CompletionException wrapped) {
+      if (wrapped.getCause() instanceof RuntimeException failure) {
+        throw failure;
+      }
+      throw wrapped;
+    }
   }
 
   private void work() {

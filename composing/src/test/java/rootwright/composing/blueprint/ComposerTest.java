@@ -66,21 +66,10 @@ class ComposerTest {
   @Test
   void anImpossibleOrderSaysSoAndWhatWouldHelp() throws Exception {
     Blueprint impossible =
-        new Blueprint(
-            "Σ r^2",
-            3,
-            1,
-            1,
-            new AnswerWish.Whole(),
-            RootsWish.IRREDUCIBLE,
-            OptionalInt.of(3),
-            Set.of(),
-            Set.of(),
-            0,
-            OptionalInt.empty(),
-            4,
-            5,
-            1);
+        Blueprint.of("Σ r^2", 3, 5, 1)
+            .withPolynomial(
+                new PolynomialWish(3, 1, 1, 1, RootsWish.IRREDUCIBLE, new RealWish.Exactly(3)))
+            .withWorking(WorkingWish.USUAL.withSlips(OptionalInt.of(0)));
     Composition composition = composer.compose(impossible, Set.of(), ScanControl.alone());
     assertThat(composition.problems()).isEmpty();
     assertThat(composition.exhausted()).isTrue();
@@ -91,21 +80,10 @@ class ComposerTest {
   @Test
   void aContradictionIsNamedInsteadOfAnEmptyList() {
     Blueprint contradictory =
-        new Blueprint(
-            "Σ r^2",
-            3,
-            9,
-            1,
-            new AnswerWish.Whole(),
-            RootsWish.IRREDUCIBLE,
-            OptionalInt.of(2),
-            Set.of("rational-root"),
-            Set.of(),
-            0,
-            OptionalInt.empty(),
-            4,
-            5,
-            1);
+        Blueprint.of("Σ r^2", 3, 5, 1)
+            .withPolynomial(
+                new PolynomialWish(3, 9, 1, 1, RootsWish.IRREDUCIBLE, new RealWish.Exactly(2)))
+            .withWorking(WorkingWish.USUAL.withRoutes(Set.of("rational-root")));
     assertThatThrownBy(() -> composer.compose(contradictory, Set.of(), ScanControl.alone()))
         .isInstanceOf(ContradictoryBlueprintException.class)
         .hasMessageContaining("no rational root")

@@ -23,7 +23,8 @@ class SiblingsTest {
   void siblingsShareRouteAndLiveSlipsAndHaveKeysOfTheirOwn() throws Exception {
     Problem problem = ProblemReader.read(Statement.of("x^3 - 6x^2 + 5x - 1", "Σ 1/r^2"));
     Solution original = kinds.solve(problem, ClassProfile.EVERYTHING);
-    Composition siblings = new Siblings(kinds).of(problem, 2, 7, ScanControl.alone());
+    Composition siblings =
+        new Siblings(kinds).of(problem, 2, 7, ComposingControl.of(ScanControl.alone()));
     assertThat(siblings.problems()).hasSize(2);
     Set<Answer> keys = new HashSet<>(Set.of(original.answer()));
     for (Composed sibling : siblings.problems()) {

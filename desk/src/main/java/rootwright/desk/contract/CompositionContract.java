@@ -3,8 +3,10 @@ package rootwright.desk.contract;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.Locale;
 import rootwright.composing.blueprint.Composed;
 import rootwright.composing.blueprint.Composition;
+import rootwright.composing.blueprint.Condition;
 import rootwright.composing.hint.HintLadder;
 import rootwright.composing.level.Level;
 import rootwright.composing.option.Choices;
@@ -21,11 +23,12 @@ public final class CompositionContract {
   public static ObjectNode of(Composition composition, FormulaForms forms) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
     node.put("seed", composition.blueprint().seed());
-    node.put("ask", composition.blueprint().ask());
+    node.put("ask", composition.blueprint().ask().words());
+    node.put("ending", composition.ending().name().toLowerCase(Locale.ROOT).replace('_', '-'));
     node.put("exhausted", composition.exhausted());
     ArrayNode problems = node.putArray("problems");
     for (Composed composed : composition.problems()) {
-      problems.add(problem(composed, composition.blueprint().choices(), forms));
+      problems.add(problem(composed, forms));
     }
     counts(node.putArray("counts"), composition);
     ArrayNode rejected = node.putArray("rejected");
@@ -41,7 +44,7 @@ public final class CompositionContract {
   }
 
   /** One composed problem with everything a sheet and a coach need. */
-  static ObjectNode problem(Composed composed, int choices, FormulaForms forms) {
+  public static ObjectNode problem(Composed composed, FormulaForms forms) {
     ObjectNode node = SolutionContract.of(composed.solution(), forms);
     Level.of(composed.solution())
         .ifPresent(
@@ -49,7 +52,15 @@ public final class CompositionContract {
                 node.putObject("level").put("number", level.number()).put("text", level.words()));
     ArrayNode good = node.putArray("good");
     composed.good().forEach(good::add);
-    Choices offered = Choices.of(composed.solution(), choices);
+    ArrayNode settled = node.putArray("settled");
+    for (Condition condition : composed.conditions()) {
+      settled
+          .addObject()
+          .put("condition", condition.words())
+          .put("standing", condition.standing().words())
+          .put("why", condition.why());
+    }
+    Choices offered = composed.choices();
     ArrayNode options = node.putArray("options");
     for (Option option : offered.options()) {
       ObjectNode each = options.addObject();
@@ -58,6 +69,7 @@ public final class CompositionContract {
       option.slips().forEach(slips::add);
     }
     node.put("key", offered.keyIndex());
+    offered.fewer().ifPresent(why -> node.put("fewerOptions", why));
     ArrayNode hints = node.putArray("hints");
     HintLadder.of(composed.solution())
         .ifPresent(ladder -> ladder.rungs().forEach(rung -> hints.add(rung.text())));

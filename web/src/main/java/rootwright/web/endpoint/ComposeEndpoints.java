@@ -7,17 +7,18 @@ import io.javalin.http.Context;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.bank.shelf.ShelfEntry;
 import rootwright.composing.blueprint.Blueprint;
+import rootwright.composing.blueprint.Composed;
+import rootwright.composing.blueprint.ComposingListener;
 import rootwright.composing.blueprint.Composition;
 import rootwright.composing.blueprint.ContradictoryBlueprintException;
-import rootwright.composing.scan.ScanControl;
+import rootwright.composing.blueprint.Screened;
 import rootwright.desk.Desk;
 import rootwright.desk.contract.CompositionContract;
 import rootwright.desk.contract.FormulaForms;
+import rootwright.desk.table.ComposersTable;
 import rootwright.web.job.Budget;
 import rootwright.web.job.Jobs;
 import rootwright.web.job.Progress;
@@ -49,15 +50,16 @@ public final class ComposeEndpoints {
   }
 
   private void compose(Context context) {
-    Blueprint blueprint = BlueprintBody.read(Reply.body(context));
-    start(context, control -> desk.compose(blueprint, desk.fingerprints(shelf), control));
+    Blueprint blueprint = BlueprintBody.read(Reply.body(context), desk.table());
+    start(
+        context, attention -> desk.table().compose(blueprint, desk.fingerprints(shelf), attention));
   }
 
   private void sibling(Context context) {
     JsonNode body = Reply.body(context);
     Statement statement = StatementBody.read(body);
     long seed = body.path("seed").asLong(1);
-    start(context, control -> desk.siblings(statement, 1, seed, control));
+    start(context, attention -> desk.table().siblings(statement, 1, seed, attention));
   }
 
   private void shelve(Context context) throws UnreadableException, IOException {
@@ -69,7 +71,7 @@ public final class ComposeEndpoints {
 
   /** Something that composes with a scan. */
   private interface Composing {
-    Composition with(ScanControl control) throws UnreadableException, IOException;
+    Composition with(ComposersTable.Attention attention) throws UnreadableException, IOException;
   }
 
   private void start(Context context, Composing composing) {
@@ -78,20 +80,10 @@ public final class ComposeEndpoints {
   }
 
   private static JsonNode run(Composing composing, Progress progress) throws Exception {
-    int workers = Runtime.getRuntime().availableProcessors();
-    ExecutorService executor = Executors.newFixedThreadPool(workers);
     try {
-      ScanControl control =
-          ScanControl.shared(executor, workers)
-              .until(progress::stopped)
-              .telling(
-                  state ->
-                      progress.at(
-                          state.examined(),
-                          0,
-                          "%,d candidates looked at, %,d pass every wish so far"
-                              .formatted(state.examined(), state.accepted())));
-      return CompositionContract.of(composing.with(control), FormulaForms.FOR_PAGES);
+      ComposersTable.Attention attention =
+          ComposersTable.Attention.NONE.until(progress::stopped).telling(new Telling(progress));
+      return CompositionContract.of(composing.with(attention), FormulaForms.FOR_PAGES);
     } catch (ContradictoryBlueprintException contradictory) {
       throw new FaultException(
           422,
@@ -100,8 +92,23 @@ public final class ComposeEndpoints {
     } catch (IllegalArgumentException beyond) {
       throw new FaultException(
           422, "out-of-range", "This order cannot be: " + beyond.getMessage() + ".");
-    } finally {
-      executor.shutdownNow();
+    }
+  }
+
+  /** Tells the page how far an order is, and hands over every problem as soon as it is found. */
+  private record Telling(Progress progress) implements ComposingListener {
+    @Override
+    public void screened(Screened sofar) {
+      progress.at(
+          sofar.examined(),
+          0,
+          "%,d candidates looked at, %,d pass every wish so far"
+              .formatted(sofar.examined(), sofar.passing()));
+    }
+
+    @Override
+    public void found(Composed problem) {
+      progress.found(CompositionContract.problem(problem, FormulaForms.FOR_PAGES));
     }
   }
 }

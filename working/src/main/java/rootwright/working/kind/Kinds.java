@@ -56,10 +56,15 @@ public final class Kinds {
     if (problem.degree() < 1) {
       return WithoutRoots.solution(problem);
     }
-    return kinds.stream()
-        .filter(kind -> kind.recognises(problem))
-        .findFirst()
-        .orElseThrow()
-        .solve(problem, profile);
+    return recognising(problem).solve(problem, profile);
+  }
+
+  /** The name of the kind of ask of a problem, without working it. */
+  public String nameFor(Problem problem) {
+    return recognising(problem).name();
+  }
+
+  private Kind recognising(Problem problem) {
+    return kinds.stream().filter(kind -> kind.recognises(problem)).findFirst().orElseThrow();
   }
 }

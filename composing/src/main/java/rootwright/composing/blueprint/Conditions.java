@@ -1,0 +1,58 @@
+package rootwright.composing.blueprint;
+
+import java.util.ArrayList;
+import java.util.List;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.UnicodeWriter;
+import rootwright.algebra.real.SturmSequence;
+import rootwright.algebra.symmetric.Discriminant;
+import rootwright.working.problem.Problem;
+import rootwright.working.solve.Solution;
+
+/** Finds the conditions that a statement needs, and settles each of them. */
+final class Conditions {
+
+  private Conditions() {}
+
+  /**
+   * Distinct, not zero, real: each either stands in the statement or is shown to be superfluous.
+   */
+  static List<Condition> of(Problem problem, Solution solution) {
+    List<Condition> found = new ArrayList<>();
+    found.add(distinct(problem));
+    for (String denominator : solution.conditions()) {
+      found.add(
+          new Condition("no denominator is zero", Condition.Standing.SUPERFLUOUS, denominator));
+    }
+    found.add(real(problem, solution));
+    return List.copyOf(found);
+  }
+
+  private static Condition distinct(Problem problem) {
+    return problem.polynomial().isSquarefree()
+        ? new Condition(
+            "distinct roots",
+            Condition.Standing.SUPERFLUOUS,
+            "the discriminant is "
+                + UnicodeWriter.write(Formula.number(Discriminant.of(problem.polynomial())))
+                + ", not 0")
+        : new Condition(
+            "repeated roots",
+            Condition.Standing.PUT_IN,
+            "the statement says that roots are counted with multiplicity");
+  }
+
+  private static Condition real(Problem problem, Solution solution) {
+    int distinct = SturmSequence.of(problem.polynomial()).count();
+    if (solution.kind().equals("real-roots")) {
+      return new Condition("real", Condition.Standing.PUT_IN, "the ask is for the real roots");
+    }
+    return problem.polynomial().isSquarefree() && distinct == problem.degree()
+        ? new Condition("real roots", Condition.Standing.SUPERFLUOUS, "all roots are real by Sturm")
+        : new Condition(
+            "complex roots",
+            Condition.Standing.PUT_IN,
+            "the statement says complex roots; by Sturm %d of them %s real"
+                .formatted(distinct, distinct == 1 ? "is" : "are"));
+  }
+}

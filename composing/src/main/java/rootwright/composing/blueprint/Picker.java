@@ -1,0 +1,81 @@
+package rootwright.composing.blueprint;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import rootwright.composing.option.KeyPlaces;
+import rootwright.composing.twin.Fingerprint;
+import rootwright.working.kind.Kinds;
+import rootwright.working.problem.Problem;
+import rootwright.working.route.ClassProfile;
+import rootwright.working.solve.Solution;
+
+/**
+ * Works the candidates of one order in turn and picks the good ones. Belongs to one thread at a
+ * time.
+ */
+final class Picker {
+
+  private final Kinds kinds;
+  private final Function<Solution, Judgement> judge;
+  private final KeyPlaces places;
+  private final ComposingListener listener;
+  private final Set<String> seen;
+  private final List<Composed> picked = new ArrayList<>();
+  private final Map<String, Integer> rejected = new LinkedHashMap<>();
+
+  Picker(
+      Kinds kinds,
+      Function<Solution, Judgement> judge,
+      int choices,
+      Set<String> known,
+      ComposingListener listener) {
+    this.kinds = kinds;
+    this.judge = judge;
+    this.places = new KeyPlaces(choices);
+    this.seen = new HashSet<>(known);
+    this.listener = listener;
+  }
+
+  /** Works a candidate by all routes and both checks, and picks it unless something is wrong. */
+  void offer(Problem candidate) {
+    if (!seen.add(Fingerprint.of(candidate).text())) {
+      reject("a twin of a problem that is there already");
+      return;
+    }
+    Judgement judgement = judge.apply(kinds.solve(candidate, ClassProfile.EVERYTHING));
+    Optional<String> refusal = judgement.refusal();
+    if (refusal.isPresent()) {
+      reject(refusal.get());
+      return;
+    }
+    Composed composed =
+        new Composed(
+            candidate,
+            judgement.solution(),
+            places.place(judgement.solution()),
+            judgement.good(),
+            Conditions.of(candidate, judgement.solution()));
+    picked.add(composed);
+    listener.found(composed);
+  }
+
+  private void reject(String reason) {
+    rejected.merge(reason, 1, Integer::sum);
+  }
+
+  /** What is picked so far. */
+  List<Composed> picked() {
+    return picked;
+  }
+
+  /** How many were turned away, by reason. */
+  Map<String, Integer> rejected() {
+    return rejected;
+  }
+}

@@ -1,0 +1,181 @@
+package rootwright.desk.table;
+
+import java.io.IOException;
+import java.math.BigInteger;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.Set;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.bank.shelf.Shelf;
+import rootwright.composing.blueprint.Blueprint;
+import rootwright.composing.blueprint.Composer;
+import rootwright.composing.blueprint.ComposingControl;
+import rootwright.composing.blueprint.ComposingListener;
+import rootwright.composing.blueprint.Composition;
+import rootwright.composing.blueprint.OrderEstimate;
+import rootwright.composing.blueprint.ScanBook;
+import rootwright.composing.blueprint.Siblings;
+import rootwright.composing.scan.ScanControl;
+import rootwright.composing.twin.Fingerprint;
+import rootwright.working.ask.ProblemReader;
+import rootwright.working.kind.Kinds;
+import rootwright.working.problem.Statement;
+
+/** What a coach does at the composer's table. Safe to use from several threads. */
+public final class ComposersTable {
+
+  private final Composer composer;
+  private final Siblings siblings;
+
+  /** With the kinds of ask to work candidates by. */
+  public ComposersTable(Kinds kinds) {
+    composer = new Composer(kinds);
+    siblings = new Siblings(kinds);
+  }
+
+  /** An order as YAML that {@link #readBlueprint} reads back. */
+  public String blueprintAsYaml(Blueprint blueprint) {
+    return BlueprintYaml.of(blueprint);
+  }
+
+  /**
+   * Reads an order from YAML or JSON; what it does not say is as usual.
+   *
+   * @throws UnreadableBlueprintException if something cannot be read; names the line and the mend
+   */
+  public Blueprint readBlueprint(String text) throws UnreadableBlueprintException {
+    return BlueprintReader.read(text);
+  }
+
+  /**
+   * Fills an order with all processors of the machine. Interrupting the calling thread, or the
+   * caller's own word, stops it; what is found by then is returned.
+   *
+   * @param known fingerprints of problems to stay away from
+   * @throws UnreadableException if the ask cannot be read
+   * @throws rootwright.composing.blueprint.ContradictoryBlueprintException if the order contradicts
+   *     itself
+   */
+  public Composition compose(Blueprint blueprint, Set<String> known, Attention attention)
+      throws UnreadableException {
+    return withWorkers(attention, control -> composer.compose(blueprint, known, control));
+  }
+
+  /**
+   * Finds problems of the same kind and level with other numbers; another seed gives others.
+   *
+   * @throws UnreadableException if the problem cannot be read
+   * @throws rootwright.composing.blueprint.ContradictoryBlueprintException if it has no single
+   *     answer
+   */
+  public Composition siblings(Statement statement, int many, long seed, Attention attention)
+      throws UnreadableException {
+    var problem = ProblemReader.read(statement);
+    return withWorkers(attention, control -> siblings.of(problem, many, seed, control));
+  }
+
+  /**
+   * One more problem by the same order, unlike those that are there.
+   *
+   * @param known fingerprints of the problems that are there and of those to stay away from
+   * @param seed another seed than the order's gives other candidates
+   * @throws UnreadableException if the ask cannot be read
+   */
+  public Composition oneMore(Blueprint blueprint, Set<String> known, long seed, Attention attention)
+      throws UnreadableException {
+    return compose(blueprint.withMany(1).withSeed(seed), known, attention);
+  }
+
+  /**
+   * Looks at a sample of the candidates of an order for about so many milliseconds: how many each
+   * wish leaves, and how long it may take.
+   *
+   * @throws UnreadableException if the ask cannot be read
+   * @throws rootwright.composing.blueprint.ContradictoryBlueprintException if the order contradicts
+   *     itself
+   */
+  public OrderEstimate estimate(Blueprint blueprint, int milliseconds) throws UnreadableException {
+    return composer.estimate(blueprint, System::nanoTime, milliseconds * 1_000_000L);
+  }
+
+  /** How many seconds an order may take at most on this machine, by an estimate. */
+  public BigInteger secondsAtMost(OrderEstimate estimate) {
+    return estimate
+        .nanosecondsAtMost(Runtime.getRuntime().availableProcessors())
+        .divide(BigInteger.valueOf(1_000_000_000L));
+  }
+
+  /**
+   * By what a composer knows a problem in whatever clothes.
+   *
+   * @throws UnreadableException if the problem cannot be read
+   */
+  public String fingerprint(Statement statement) throws UnreadableException {
+    return Fingerprint.of(ProblemReader.read(statement)).text();
+  }
+
+  /**
+   * The fingerprints of all problems in files, shelves or plain lists.
+   *
+   * @throws IOException if a file cannot be read
+   */
+  public Set<String> fingerprints(Iterable<Path> files) throws IOException {
+    Set<String> known = new HashSet<>();
+    for (Path file : files) {
+      known.addAll(new Shelf(file).fingerprints());
+    }
+    return known;
+  }
+
+  /** Something that composes. */
+  private interface Composing {
+    Composition with(ComposingControl control) throws UnreadableException;
+  }
+
+  private static Composition withWorkers(Attention attention, Composing composing)
+      throws UnreadableException {
+    Thread caller = Thread.currentThread();
+    int workers = Runtime.getRuntime().availableProcessors();
+    ExecutorService executor = Executors.newFixedThreadPool(workers);
+    try {
+      ScanControl scan =
+          ScanControl.shared(executor, workers)
+              .until(() -> attention.stopped().getAsBoolean() || caller.isInterrupted());
+      return composing.with(new ComposingControl(scan, attention.listener(), attention.book()));
+    } finally {
+      executor.shutdownNow();
+    }
+  }
+
+  /**
+   * Who listens while an order is filled.
+   *
+   * @param listener is told how far it is and of every problem as soon as it is found
+   * @param stopped may stop it
+   * @param book where its progress is kept, to go on from later
+   */
+  public record Attention(
+      ComposingListener listener, java.util.function.BooleanSupplier stopped, ScanBook book) {
+
+    /** Nobody listens. */
+    public static final Attention NONE =
+        new Attention(ComposingListener.NOBODY, () -> false, ScanBook.NONE);
+
+    /** The same with another listener. */
+    public Attention telling(ComposingListener other) {
+      return new Attention(other, stopped, book);
+    }
+
+    /** The same with another say in stopping. */
+    public Attention until(java.util.function.BooleanSupplier other) {
+      return new Attention(listener, other, book);
+    }
+
+    /** The same keeping its progress elsewhere. */
+    public Attention keepingIn(ScanBook other) {
+      return new Attention(listener, stopped, other);
+    }
+  }
+}
