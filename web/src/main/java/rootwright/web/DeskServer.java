@@ -2,6 +2,7 @@ package rootwright.web;
 
 import io.javalin.Javalin;
 import io.javalin.config.JavalinConfig;
+import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
 import io.javalin.http.staticfiles.Location;
@@ -9,6 +10,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.URI;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.notation.UnreadableException;
@@ -20,6 +22,7 @@ import rootwright.web.endpoint.KeptEndpoints;
 import rootwright.web.endpoint.Reply;
 import rootwright.web.endpoint.SentenceEndpoint;
 import rootwright.web.endpoint.SetEndpoint;
+import rootwright.web.endpoint.Solver;
 import rootwright.web.endpoint.WorkEndpoint;
 import rootwright.web.guard.OwnPage;
 import rootwright.web.guard.SafeHeaders;
@@ -41,13 +44,14 @@ public final class DeskServer implements AutoCloseable {
   private static final String PAGE = "/rootwright/web/page";
   private static final long LARGEST_BODY = 256 * 1024;
   private static final int JOBS_AT_ONCE = 6;
+  private static final int READINGS_AT_ONCE = 12;
 
   private final Javalin server;
-  private final Jobs jobs;
+  private final List<Jobs> workers;
 
-  private DeskServer(Javalin server, Jobs jobs) {
+  private DeskServer(Javalin server, List<Jobs> workers) {
     this.server = server;
-    this.jobs = jobs;
+    this.workers = workers;
   }
 
   /**
@@ -56,10 +60,22 @@ public final class DeskServer implements AutoCloseable {
    * @return the running desk
    */
   public static DeskServer start(DeskSettings settings) {
+    Desk desk = new Desk();
+    return start(settings, desk, desk::work);
+  }
+
+  /** Starts the desk with another solver of its problems. */
+  public static DeskServer start(DeskSettings settings, Desk desk, Solver solver) {
     Jobs jobs = new Jobs(JOBS_AT_ONCE);
-    Javalin server = Javalin.create(config -> set(config, settings, jobs));
+    Jobs readings = new Jobs(READINGS_AT_ONCE);
+    Javalin server =
+        Javalin.create(
+            config -> {
+              set(config);
+              serve(config.routes, settings, desk, solver, jobs, readings);
+            });
     server.start(LOOPBACK, freePort(settings.port()));
-    return new DeskServer(server, jobs);
+    return new DeskServer(server, List.of(jobs, readings));
   }
 
   /** The address of the page. */
@@ -70,11 +86,11 @@ public final class DeskServer implements AutoCloseable {
   /** Ends all work and stops listening. */
   @Override
   public void close() {
-    jobs.close();
+    workers.forEach(Jobs::close);
     server.stop();
   }
 
-  private static void set(JavalinConfig config, DeskSettings settings, Jobs jobs) {
+  private static void set(JavalinConfig config) {
     config.startup.showJavalinBanner = false;
     config.startup.showOldJavalinVersionWarning = false;
     config.http.maxRequestSize = LARGEST_BODY;
@@ -94,15 +110,23 @@ public final class DeskServer implements AutoCloseable {
         HttpResponseException.class,
         (e, ctx) -> Reply.fault(ctx, new Fault(e.getStatus(), "refused", Reply.words(e))));
     config.routes.exception(Exception.class, (e, ctx) -> Reply.fault(ctx, Jobs.unexpected(e)));
-    new SentenceEndpoint().addTo(config.routes);
-    Desk desk = new Desk();
+  }
+
+  private static void serve(
+      RoutesConfig routes,
+      DeskSettings settings,
+      Desk desk,
+      Solver solver,
+      Jobs jobs,
+      Jobs readings) {
+    new SentenceEndpoint().addTo(routes);
     RecentProblems recent = new RecentProblems(settings.folder());
     KeptProfile profile = new KeptProfile(settings.folder());
-    new KeptEndpoints(desk, recent, profile).addTo(config.routes);
-    new SetEndpoint(desk).addTo(config.routes);
-    new WorkEndpoint(desk, jobs, profile, recent).addTo(config.routes);
-    new ComposeEndpoints(desk, jobs, settings.folder().resolve("shelf.txt")).addTo(config.routes);
-    new JobEndpoints(jobs).addTo(config.routes);
+    new KeptEndpoints(desk, recent, profile).addTo(routes);
+    new SetEndpoint(desk, readings).addTo(routes);
+    new WorkEndpoint(desk, solver, jobs, profile, recent).addTo(routes);
+    new ComposeEndpoints(desk, jobs, settings.folder().resolve("shelf.txt")).addTo(routes);
+    new JobEndpoints(jobs).addTo(routes);
   }
 
   private static void admit(Context context) {

@@ -50,16 +50,19 @@ public final class ComposeEndpoints {
   }
 
   private void compose(Context context) {
-    Blueprint blueprint = BlueprintBody.read(Reply.body(context), desk.table());
+    JsonNode body = Reply.body(context);
+    Blueprint blueprint = BlueprintBody.read(body, desk.table());
     start(
-        context, attention -> desk.table().compose(blueprint, desk.fingerprints(shelf), attention));
+        context,
+        body,
+        attention -> desk.table().compose(blueprint, desk.fingerprints(shelf), attention));
   }
 
   private void sibling(Context context) {
     JsonNode body = Reply.body(context);
     Statement statement = StatementBody.read(body);
     long seed = body.path("seed").asLong(1);
-    start(context, attention -> desk.table().siblings(statement, 1, seed, attention));
+    start(context, body, attention -> desk.table().siblings(statement, 1, seed, attention));
   }
 
   private void shelve(Context context) throws UnreadableException, IOException {
@@ -74,8 +77,9 @@ public final class ComposeEndpoints {
     Composition with(ComposersTable.Attention attention) throws UnreadableException, IOException;
   }
 
-  private void start(Context context, Composing composing) {
-    String job = jobs.start(Budget.SCAN, progress -> run(composing, progress)).id();
+  private void start(Context context, JsonNode body, Composing composing) {
+    String job =
+        jobs.start(JobName.in(body), Budget.SCAN, progress -> run(composing, progress)).id();
     Reply.json(context.status(202), JsonNodeFactory.instance.objectNode().put("job", job));
   }
 

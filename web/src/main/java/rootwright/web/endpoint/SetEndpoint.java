@@ -13,6 +13,10 @@ import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
 import rootwright.desk.contract.FormulaForms;
 import rootwright.desk.contract.RefusalContract;
+import rootwright.web.job.Budget;
+import rootwright.web.job.Event;
+import rootwright.web.job.Job;
+import rootwright.web.job.Jobs;
 import rootwright.working.problem.Statement;
 import rootwright.working.solve.Given;
 
@@ -20,10 +24,12 @@ import rootwright.working.solve.Given;
 public final class SetEndpoint {
 
   private final Desk desk;
+  private final Jobs readings;
 
-  /** For this desk. */
-  public SetEndpoint(Desk desk) {
+  /** For this desk; {@code readings} has workers for what is being typed. */
+  public SetEndpoint(Desk desk, Jobs readings) {
     this.desk = desk;
+    this.readings = readings;
   }
 
   /**
@@ -34,8 +40,14 @@ public final class SetEndpoint {
     routes.post("/api/set", this::set);
   }
 
-  private void set(Context context) {
+  private void set(Context context) throws InterruptedException {
     JsonNode body = Reply.body(context);
+    Job reading = readings.start(Budget.READING, progress -> set(body));
+    Event last = reading.await(Budget.READING.time().multipliedBy(2)).orElseThrow();
+    Reply.json(context.status(last.name().equals("done") ? 200 : 422), last.data());
+  }
+
+  private ObjectNode set(JsonNode body) {
     Statement statement = StatementBody.read(body);
     ObjectNode reply = JsonNodeFactory.instance.objectNode();
     ObjectNode blanks = reply.putObject("blanks");
@@ -56,7 +68,7 @@ public final class SetEndpoint {
     }
     whole.ifPresent(refusal -> placed(refusal, body.path("blanks"), blanks));
     given.ifPresent(read -> roots(reply, read));
-    Reply.json(context, reply);
+    return reply;
   }
 
   /** A refusal of the whole statement belongs to the blank that holds the offending place. */

@@ -31,13 +31,16 @@ public final class WorkEndpoint {
   private static final Duration AT_ONCE = Duration.ofMillis(900);
 
   private final Desk desk;
+  private final Solver solver;
   private final Jobs jobs;
   private final KeptProfile profile;
   private final RecentProblems recent;
 
-  /** For this desk, with what it remembers. */
-  public WorkEndpoint(Desk desk, Jobs jobs, KeptProfile profile, RecentProblems recent) {
+  /** For this desk, where {@code solver} works the problems, with what the desk remembers. */
+  public WorkEndpoint(
+      Desk desk, Solver solver, Jobs jobs, KeptProfile profile, RecentProblems recent) {
     this.desk = desk;
+    this.solver = solver;
     this.jobs = jobs;
     this.profile = profile;
     this.recent = recent;
@@ -52,9 +55,12 @@ public final class WorkEndpoint {
   }
 
   private void work(Context context) throws InterruptedException {
-    Statement statement = StatementBody.read(Reply.body(context));
+    JsonNode body = Reply.body(context);
+    Statement statement = StatementBody.read(body);
     ClassProfile taught = new ClassProfile(profile.without());
-    Job job = jobs.start(Budget.PROBLEM, progress -> solve(statement, taught, progress));
+    Job job =
+        jobs.start(
+            JobName.in(body), Budget.PROBLEM, progress -> solve(statement, taught, progress));
     Optional<Event> last = job.await(AT_ONCE);
     if (last.isEmpty()) {
       Reply.json(context.status(202), JsonNodeFactory.instance.objectNode().put("job", job.id()));
@@ -64,9 +70,9 @@ public final class WorkEndpoint {
   }
 
   private JsonNode solve(Statement statement, ClassProfile taught, Progress progress)
-      throws UnreadableException {
+      throws UnreadableException, InterruptedException {
     progress.at(0, 0, "Working this out");
-    Solution solution = desk.work(statement, taught);
+    Solution solution = solver.work(statement, taught);
     ObjectNode reply = SolutionContract.of(solution, FormulaForms.FOR_PAGES);
     solution.given().problem().ifPresent(problem -> FigureJson.add(reply, desk, problem));
     if (!progress.stopped()) {

@@ -10,6 +10,9 @@ import java.time.Duration;
  */
 public record Budget(Duration time, Duration alone) {
 
+  /** For reading what is being typed. */
+  public static final Budget READING = new Budget(Duration.ofSeconds(2), Duration.ofSeconds(2));
+
   /** For one problem. */
   public static final Budget PROBLEM = new Budget(Duration.ofSeconds(30), Duration.ofSeconds(2));
 

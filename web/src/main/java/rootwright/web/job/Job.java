@@ -24,6 +24,7 @@ public final class Job implements Progress {
   private final CountDownLatch end = new CountDownLatch(1);
   private volatile boolean stopped;
   private Optional<Thread> worker = Optional.empty();
+  private long allocatedBefore;
 
   Job(String id) {
     this.id = id;
@@ -94,9 +95,15 @@ public final class Job implements Progress {
     tell(new Event("found", finding));
   }
 
+  /** How many bytes its thread has asked for since it began; 0 if it does not work. */
+  synchronized long allocated() {
+    return worker.map(thread -> Memory.allocatedBy(thread) - allocatedBefore).orElse(0L);
+  }
+
   /** Takes the calling thread as the one to interrupt. */
   synchronized void workedBy(Thread thread) {
     worker = Optional.of(thread);
+    allocatedBefore = Memory.allocatedBy(thread);
     if (stopped) {
       thread.interrupt();
     }

@@ -3,6 +3,7 @@ package rootwright.web.job;
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
 import java.time.Duration;
+import java.util.Comparator;
 import java.util.Map;
 import java.util.Optional;
 import java.util.UUID;
@@ -27,7 +28,10 @@ public final class Jobs implements AutoCloseable {
 
   private static final Logger LOG = System.getLogger(Jobs.class.getName());
   private static final Duration KEPT_AFTER_END = Duration.ofMinutes(2);
-  private static final double FULL = 0.92;
+  private static final long MEMORY_LOOKED_AT = 250;
+
+  private static final Event TOO_LARGE =
+      failed(new Fault(507, "too-large", "This ask needs more memory than the desk has."));
 
   private final Map<String, Job> jobs = new ConcurrentHashMap<>();
   private final ThreadPoolExecutor workers;
@@ -43,16 +47,31 @@ public final class Jobs implements AutoCloseable {
     workers =
         new ThreadPoolExecutor(
             0, atOnce, 20, TimeUnit.SECONDS, new SynchronousQueue<>(), Jobs::quiet);
+    var unused =
+        clock.scheduleWithFixedDelay(
+            this::lookAfterMemory, MEMORY_LOOKED_AT, MEMORY_LOOKED_AT, TimeUnit.MILLISECONDS);
   }
 
   /**
-   * Starts a piece of work.
+   * Starts a piece of work under a name of the desk's choice.
    *
    * @throws FaultException if all workers are busy
    */
   public Job start(Budget budget, Work work) {
-    Job job = new Job(UUID.randomUUID().toString());
-    jobs.put(job.id(), job);
+    return start(UUID.randomUUID(), budget, work);
+  }
+
+  /**
+   * Starts a piece of work under a name that the page chose, so that the page can stop it before it
+   * has heard of it.
+   *
+   * @throws FaultException if all workers are busy, or there is such a job already
+   */
+  public Job start(UUID name, Budget budget, Work work) {
+    Job job = new Job(name.toString());
+    if (jobs.putIfAbsent(job.id(), job) != null) {
+      throw new FaultException(409, "job-known", "This work is being done already.");
+    }
     try {
       workers.execute(() -> run(job, work));
     } catch (RejectedExecutionException busy) {
@@ -93,7 +112,7 @@ public final class Jobs implements AutoCloseable {
     } catch (FaultException refused) {
       last = failed(refused.fault());
     } catch (OutOfMemoryError full) {
-      last = failed(new Fault(507, "too-large", "This ask needs more memory than the desk has."));
+      last = TOO_LARGE;
     } catch (Exception | StackOverflowError wrong) {
       last = job.stopped() ? stopped() : failed(unexpected(wrong));
     } finally {
@@ -142,18 +161,23 @@ public final class Jobs implements AutoCloseable {
     if (aloneBefore && job.isAlone()) {
       job.end(stopped());
       job.stop();
-    } else if (memoryIsFull()) {
-      job.end(failed(new Fault(507, "too-large", "This ask needs more memory than the desk has.")));
-      job.stop();
     } else {
       watch(job, budget, job.isAlone());
     }
   }
 
-  private static boolean memoryIsFull() {
-    Runtime machine = Runtime.getRuntime();
-    long used = machine.totalMemory() - machine.freeMemory();
-    return used > FULL * machine.maxMemory();
+  /** When memory runs out, the job that has asked for the most is ended, and no other. */
+  private void lookAfterMemory() {
+    if (Memory.isFull()) {
+      jobs.values().stream()
+          .filter(job -> !job.isOver())
+          .max(Comparator.comparingLong(Job::allocated))
+          .ifPresent(
+              job -> {
+                job.end(TOO_LARGE);
+                job.stop();
+              });
+    }
   }
 
   private static Event stopped() {

@@ -6,13 +6,20 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.TextNode;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
+import java.util.logging.Level;
+import java.util.logging.Logger;
+import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
@@ -24,7 +31,20 @@ class JobsTest {
   private static final Budget AMPLE = new Budget(Duration.ofMinutes(1), Duration.ofMinutes(1));
   private static final JsonNode RESULT = TextNode.valueOf("result");
 
+  /** Faults that are meant need not stand in the log of the build; held, lest it be forgotten. */
+  private static final Logger LOG = Logger.getLogger(Jobs.class.getName());
+
   private final Jobs jobs = new Jobs(2);
+
+  @BeforeAll
+  static void keepTheLogQuiet() {
+    LOG.setLevel(Level.OFF);
+  }
+
+  @AfterAll
+  static void letTheLogSpeak() {
+    LOG.setLevel(null);
+  }
 
   @AfterEach
   void end() {
@@ -132,6 +152,34 @@ class JobsTest {
     job.leave(follower);
     assertThat(codeOf(job.await(GUARD).orElseThrow())).isEqualTo("stopped");
     assertThat(ended.await(GUARD.toMillis(), java.util.concurrent.TimeUnit.MILLISECONDS)).isTrue();
+  }
+
+  @Test
+  void whenMemoryRunsOutTheHungriestJobIsEndedAndNoOther() throws Exception {
+    Process program =
+        new ProcessBuilder(
+                Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                "-Xmx48m",
+                "-cp",
+                System.getProperty("java.class.path"),
+                HungryJob.class.getName())
+            .redirectErrorStream(true)
+            .start();
+    String told = new String(program.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+    assertThat(told.lines().toList())
+        .hasSize(2)
+        .satisfiesExactly(
+            hungry -> assertThat(hungry).contains("\"too-large\"").contains("more memory"),
+            frugal -> assertThat(frugal).contains("\"stopped\""));
+  }
+
+  @Test
+  void aJobMayBeNamedByThePageButOnlyOnce() {
+    UUID name = UUID.randomUUID();
+    assertThat(jobs.start(name, AMPLE, JobsTest::forever).id()).isEqualTo(name.toString());
+    assertThatThrownBy(() -> jobs.start(name, AMPLE, JobsTest::forever))
+        .isInstanceOf(FaultException.class)
+        .hasMessageContaining("already");
   }
 
   @Test

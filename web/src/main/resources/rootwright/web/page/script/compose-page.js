@@ -55,7 +55,7 @@ async function run(path, body, words) {
   progress.textContent = words;
   stop.hidden = false;
   try {
-    return await server.compose(path, body, mine.signal, (state) => (progress.textContent = `${words} ${state.text}.`));
+    return await server.compose(path, body, mine.signal, { progress: (state) => (progress.textContent = `${words} ${state.text}.`) });
   } catch (refused) {
     if (refused.name === "AbortError") refusal.textContent = "Stopped.";
     else refusal.textContent = refused.message;

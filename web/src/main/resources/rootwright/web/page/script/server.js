@@ -37,17 +37,35 @@ export const setBlanks = (statement, signal) => ask("POST", "/api/set", statemen
  * Works a problem. Short work answers at once; long work goes on as a job that reports progress and
  * is stopped when the signal aborts or the page goes away.
  */
-export async function work(statement, signal, progress) {
-  const reply = await ask("POST", "/api/work", statement, signal);
-  return reply.job ? follow(reply.job, signal, { progress }) : reply;
+export function work(statement, signal, progress) {
+  return named(signal, async (job) => {
+    const reply = await ask("POST", "/api/work", { ...statement, job }, signal);
+    return reply.job ? follow(reply.job, signal, { progress }) : reply;
+  });
+}
+
+/** Work under a name of ours, which is stopped when the signal aborts or the page goes away. */
+async function named(signal, act) {
+  const job = crypto.randomUUID();
+  const stop = () => fetch(`/api/jobs/${job}`, { method: "DELETE", keepalive: true }).catch(() => {});
+  signal.addEventListener("abort", stop);
+  addEventListener("pagehide", stop);
+  try {
+    return await act(job);
+  } finally {
+    signal.removeEventListener("abort", stop);
+    removeEventListener("pagehide", stop);
+  }
 }
 
 export const shelve = (statement) => ask("POST", "/api/shelf", statement);
 
 /** Starts a job of the composer and follows it. */
-export async function compose(path, order, signal, progress) {
-  const { job } = await ask("POST", path, order, signal);
-  return follow(job, signal, { progress });
+export function compose(path, order, signal, hear) {
+  return named(signal, async (job) => {
+    await ask("POST", path, { ...order, job }, signal);
+    return follow(job, signal, hear);
+  });
 }
 
 /** Follows a job to its end. `hear` may have `progress` and `found`. */
@@ -58,10 +76,7 @@ export function follow(job, signal, hear = {}) {
       events.close();
       act();
     };
-    signal?.addEventListener("abort", () => {
-      fetch(`/api/jobs/${encodeURIComponent(job)}`, { method: "DELETE", keepalive: true });
-      end(() => reject(new DOMException("stopped", "AbortError")));
-    });
+    signal?.addEventListener("abort", () => end(() => reject(new DOMException("stopped", "AbortError"))));
     for (const name of ["progress", "found"]) {
       events.addEventListener(name, (event) => hear[name]?.(JSON.parse(event.data)));
     }
