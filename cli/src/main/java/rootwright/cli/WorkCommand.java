@@ -77,6 +77,9 @@ final class WorkCommand implements Callable<Integer> {
     if (file != null) {
       return new ProblemFile(console, printer).work(file).code();
     }
+    if (polynomial == null && find != null && standsAlone(find)) {
+      polynomial = "";
+    }
     if (polynomial == null || find == null) {
       if (!console.terminal() || json || latex) {
         console.err().println("error: a problem needs --polynomial and --find, or --file");
@@ -88,6 +91,11 @@ final class WorkCommand implements Callable<Integer> {
     return printer
         .work(new Statement(polynomial, find, roots, Optional.ofNullable(unknown)))
         .code();
+  }
+
+  /** Whether an ask brings what it is about with it, so that no polynomial is missing. */
+  private boolean standsAlone(String ask) {
+    return desk.standsAlone(Statement.of("", ask));
   }
 
   private String ask(String prompt) throws IOException {

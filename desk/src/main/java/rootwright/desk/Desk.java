@@ -69,6 +69,11 @@ public final class Desk {
     return subjects.read(statement);
   }
 
+  /** Whether a statement without a polynomial brings what it is about in its conditions. */
+  public boolean standsAlone(Statement statement) {
+    return subjects.standsAlone(statement);
+  }
+
   /**
    * Reads a problem about the roots of one polynomial without working it.
    *

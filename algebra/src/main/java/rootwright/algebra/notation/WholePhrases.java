@@ -20,7 +20,26 @@ final class WholePhrases {
           Map.entry("how many roots are real", "real roots"),
           Map.entry("how many of roots are real", "real roots"),
           Map.entry("how many real roots are there", "real roots"),
-          Map.entry("real roots", "real roots"));
+          Map.entry("real roots", "real roots"),
+          Map.entry("number of positive roots", "positive roots"),
+          Map.entry("number of positive real roots", "positive roots"),
+          Map.entry("how many positive roots", "positive roots"),
+          Map.entry("how many positive roots are there", "positive roots"),
+          Map.entry("how many roots are positive", "positive roots"),
+          Map.entry("how many of roots are positive", "positive roots"),
+          Map.entry("positive roots", "positive roots"),
+          Map.entry("number of negative roots", "negative roots"),
+          Map.entry("number of negative real roots", "negative roots"),
+          Map.entry("how many negative roots", "negative roots"),
+          Map.entry("how many negative roots are there", "negative roots"),
+          Map.entry("how many roots are negative", "negative roots"),
+          Map.entry("how many of roots are negative", "negative roots"),
+          Map.entry("negative roots", "negative roots"),
+          Map.entry("are roots real", "all roots real"),
+          Map.entry("are roots real numbers", "all roots real"),
+          Map.entry("whether roots are real", "all roots real"),
+          Map.entry("roots real", "all roots real"),
+          Map.entry("only real roots", "all roots real"));
 
   private WholePhrases() {}
 

@@ -2,6 +2,7 @@ package rootwright.working.kind;
 
 import java.util.List;
 import java.util.Optional;
+import rootwright.working.ask.RealRange;
 import rootwright.working.problem.Problem;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.route.DiscriminantRoutes;
@@ -12,6 +13,7 @@ import rootwright.working.route.RootRoutes;
 import rootwright.working.route.Route;
 import rootwright.working.route.Routes;
 import rootwright.working.slip.ImageSlips;
+import rootwright.working.slip.RealRootSlips;
 import rootwright.working.slip.Slip;
 import rootwright.working.slip.Slips;
 import rootwright.working.solve.Solution;
@@ -36,7 +38,12 @@ public final class Kinds {
             new DiscriminantKind(
                 new Assembly(DiscriminantRoutes.before(routes), slips, checks), checks),
             new RootsKind(new Assembly(RootRoutes.ALL, List.of(), checks)),
-            new RealRootsKind(new Assembly(RealRootRoutes.ALL, List.of(), checks)),
+            counting(RealRange.ALL, checks),
+            counting(RealRange.POSITIVE, checks),
+            counting(RealRange.NEGATIVE, checks),
+            new AllRealKind(
+                new Assembly(RealRootRoutes.whetherAll(), RealRootSlips.WHETHER_ALL, checks)),
+            new SumOfRealRootsKind(new Assembly(RealRootRoutes.SUMS, RealRootSlips.SUMS, checks)),
             new ReduceKind(assembly, checks),
             new PolynomialAnswerKind(
                 "resolvent",
@@ -49,6 +56,11 @@ public final class Kinds {
                 new Assembly(ImageRoutes.in(Optional.empty()), ImageSlips.ALL, checks),
                 checks),
             new ValueKind(assembly, checks));
+  }
+
+  private static Kind counting(RealRange range, TwoChecks checks) {
+    return new RealRootsKind(
+        range, new Assembly(RealRootRoutes.counting(range), RealRootSlips.COUNTS, checks));
   }
 
   /** Works a problem as the first kind that recognises its ask. */

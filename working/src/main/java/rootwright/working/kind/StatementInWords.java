@@ -23,6 +23,18 @@ final class StatementInWords {
             ? "Let %s be the root of %s.".formatted(names.get(0), UnicodeWriter.write(equation))
             : "Let %s be the roots of %s, complex roots counted with multiplicity."
                 .formatted(String.join(", ", names), UnicodeWriter.write(equation));
-    return roots + " Find " + UnicodeWriter.write(problem.ask()) + ".";
+    return roots + " " + wanted(problem.ask());
+  }
+
+  private static String wanted(Formula ask) {
+    if (ask instanceof Formula.Application word && word.arguments().isEmpty()) {
+      return switch (word.function()) {
+        case "real roots", "positive roots", "negative roots" ->
+            "How many different %s are there?".formatted(word.function());
+        case "all roots real" -> "Are all roots real?";
+        default -> "Find the %s.".formatted(word.function());
+      };
+    }
+    return "Find " + UnicodeWriter.write(ask) + ".";
   }
 }

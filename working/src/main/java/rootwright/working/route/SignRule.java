@@ -12,16 +12,23 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.Asked;
+import rootwright.working.ask.RealRange;
 import rootwright.working.problem.Problem;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
 
 /**
- * Counts real roots between two bounds that meet: Descartes' rule from above (La Géométrie, 1637),
- * changes of sign of the values of P from below.
+ * Counts real roots, or those of one sign, between two bounds that meet: Descartes' rule from above
+ * (La Géométrie, 1637), changes of sign of the values of P from below.
  */
 final class SignRule implements Route {
+
+  private final RealRange range;
+
+  SignRule(RealRange range) {
+    this.range = range;
+  }
 
   private static final int LAST_BY_ONES = 10;
   private static final int LAST = 1_000_000;
@@ -50,16 +57,20 @@ final class SignRule implements Route {
       zeros++;
     }
     Polynomial rest = p.divide(Polynomial.monomial(Rational.ONE, zeros)).quotient();
-    Side positive = Side.of(rest, 1);
-    Side negative = Side.of(rest, -1);
-    for (Side side : List.of(positive, negative)) {
+    List<Side> sides =
+        switch (range) {
+          case ALL -> List.of(Side.of(rest, 1), Side.of(rest, -1));
+          case POSITIVE -> List.of(Side.of(rest, 1));
+          case NEGATIVE -> List.of(Side.of(rest, -1));
+        };
+    for (Side side : sides) {
       if (!side.isSettled()) {
         return new Attempt.Declined(
             "the rule leaves open %s %s roots, and the values of P do not settle it"
                 .formatted(side.possible(), side.word()));
       }
     }
-    return worked(problem, rest, zeros, List.of(positive, negative));
+    return worked(problem, rest, zeros, sides);
   }
 
   private Attempt worked(Problem problem, Polynomial rest, int zeros, List<Side> sides) {
@@ -95,7 +106,12 @@ final class SignRule implements Route {
         steps.add(side.between());
       }
     }
-    int count = sides.stream().mapToInt(Side::changes).sum() + (zeros > 0 ? 1 : 0);
+    int count = sides.stream().mapToInt(Side::changes).sum();
+    if (range != RealRange.ALL) {
+      return new Attempt.Worked(
+          title(), steps, new Answer.Count(BigInteger.valueOf(count)), List.of());
+    }
+    count += zeros > 0 ? 1 : 0;
     Combination total = new Combination();
     sides.forEach(side -> total.plus(Formula.number(side.changes())));
     if (zeros > 0) {

@@ -11,15 +11,23 @@ import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.real.SturmSequence;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.Asked;
+import rootwright.working.ask.RealRange;
 import rootwright.working.problem.Problem;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
 
 /**
- * Counts the distinct real roots by Sturm's sequence (Sturm 1829), repeated factors divided out.
+ * Counts the distinct real roots, or those of one sign, by Sturm's sequence (Sturm 1829), repeated
+ * factors divided out.
  */
 final class SturmCount implements Route {
+
+  private final RealRange range;
+
+  SturmCount(RealRange range) {
+    this.range = range;
+  }
 
   /** Longest division chain that is written down. */
   private static final int HIGHEST_DEGREE = 8;
@@ -45,7 +53,12 @@ final class SturmCount implements Route {
     if (problem.degree() > HIGHEST_DEGREE) {
       return new Attempt.Declined("the chain of remainders is too long to be written");
     }
-    List<Polynomial> members = SturmSequence.of(problem.polynomial()).members();
+    Polynomial counted =
+        range == RealRange.ALL ? problem.polynomial() : withoutZero(problem.polynomial());
+    if (counted.degree() < 1) {
+      return new Attempt.Declined("0 is the only root");
+    }
+    List<Polynomial> members = SturmSequence.of(counted).members();
     String x = problem.unknown();
     Setting setting = problem.setting().withFunction("Q", members.get(0)).withFree(x);
     Lines lines = new Lines(setting);
@@ -54,13 +67,18 @@ final class SturmCount implements Route {
       divide(lines, x, members.subList(k - 1, k + 2));
     }
     List<Step> steps = new ArrayList<>(lines.steps());
-    List<Integer> low =
+    List<Integer> negative =
         members.stream()
             .map(m -> m.degree() % 2 == 0 ? m.lead().signum() : -m.lead().signum())
             .toList();
-    List<Integer> high = members.stream().map(m -> m.lead().signum()).toList();
-    steps.add(signs(low, "for very negative " + x));
-    steps.add(signs(high, "for very large " + x));
+    List<Integer> atZero = members.stream().map(m -> m.coefficient(0).signum()).toList();
+    List<Integer> positive = members.stream().map(m -> m.lead().signum()).toList();
+    List<Integer> low = range == RealRange.POSITIVE ? atZero : negative;
+    List<Integer> high = range == RealRange.NEGATIVE ? atZero : positive;
+    steps.add(
+        signs(low, range == RealRange.POSITIVE ? "at " + x + " = 0" : "for very negative " + x));
+    steps.add(
+        signs(high, range == RealRange.NEGATIVE ? "at " + x + " = 0" : "for very large " + x));
     int count = changes(low) - changes(high);
     steps.add(
         Step.argument(
@@ -68,12 +86,13 @@ final class SturmCount implements Route {
             "Sturm: %d %s less %d"
                 .formatted(changes(low), changes(low) == 1 ? "change" : "changes", changes(high)),
             new Formula.Words(
-                count == 1 ? "1 distinct real root" : count + " distinct real roots")));
+                "%d distinct %s %s"
+                    .formatted(count, range.adjective(), count == 1 ? "root" : "roots"))));
     return new Attempt.Worked(
         title(), steps, new Answer.Count(BigInteger.valueOf(count)), List.of());
   }
 
-  private static void start(Lines lines, Problem problem, List<Polynomial> members) {
+  private void start(Lines lines, Problem problem, List<Polynomial> members) {
     String x = problem.unknown();
     Polynomial p = problem.polynomial();
     Polynomial first = members.get(0);
@@ -83,7 +102,9 @@ final class SturmCount implements Route {
       lines.add(
           Idea.ELIMINATE,
           divisor.degree() > 0
-              ? "every root once: divide by what P and P′ have in common"
+              ? p.coefficient(0).isZero() && range != RealRange.ALL
+                  ? "without the root 0, and every root once"
+                  : "every root once: divide by what P and P′ have in common"
               : "without the factor in front",
           new Formula.Application("P", List.of(Formula.name(x))),
           Combination.product(
@@ -124,7 +145,8 @@ final class SturmCount implements Route {
   }
 
   private static Step signs(List<Integer> signs, String where) {
-    String shown = signs.stream().map(s -> s > 0 ? "+" : "−").collect(Collectors.joining(" "));
+    String shown =
+        signs.stream().map(s -> s > 0 ? "+" : s < 0 ? "−" : "0").collect(Collectors.joining(" "));
     int changes = changes(signs);
     return Step.argument(
         Idea.CASES,
@@ -132,11 +154,21 @@ final class SturmCount implements Route {
         new Formula.Words(shown));
   }
 
+  /** Zeros are passed over. */
   private static int changes(List<Integer> signs) {
+    List<Integer> seen = signs.stream().filter(sign -> sign != 0).toList();
     int changes = 0;
-    for (int k = 1; k < signs.size(); k++) {
-      changes += signs.get(k).equals(signs.get(k - 1)) ? 0 : 1;
+    for (int k = 1; k < seen.size(); k++) {
+      changes += seen.get(k).equals(seen.get(k - 1)) ? 0 : 1;
     }
     return changes;
+  }
+
+  private static Polynomial withoutZero(Polynomial p) {
+    int zeros = 0;
+    while (p.coefficient(zeros).isZero()) {
+      zeros++;
+    }
+    return p.divide(Polynomial.monomial(Rational.ONE, zeros)).quotient();
   }
 }

@@ -39,6 +39,11 @@ public final class Subjects {
     return of(inquiry).work(inquiry, profile);
   }
 
+  /** Whether a statement without a polynomial is about something all the same. */
+  public boolean standsAlone(Statement statement) {
+    return !(of(Inquiry.of(statement)) instanceof RootsOfOnePolynomial);
+  }
+
   private Subject of(Inquiry inquiry) {
     return subjects.stream()
         .filter(subject -> subject.recognises(inquiry))
