@@ -16,6 +16,10 @@ public final class RealRootRoutes {
   /** The routes to the sum over the real roots alone. */
   public static final List<Route> SUMS = List.of(new RealPairs(), new RealQuadratics());
 
+  /** All of them, for whoever wants to know their names. */
+  public static final List<Route> ALL =
+      Stream.of(COUNTS, WHETHER_ALL, SUMS).flatMap(List::stream).toList();
+
   private RealRootRoutes() {}
 
   /** The routes to the number of roots in a range, in the order a coach meets them. */
