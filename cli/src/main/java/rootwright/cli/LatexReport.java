@@ -25,7 +25,7 @@ final class LatexReport {
         .append(LatexWriter.write(solution.given().find()))
         .append(".\\]\n")
         .append("Answer: $")
-        .append(LatexWriter.write(AnswerFormula.of(solution.answer())))
+        .append(LatexWriter.writeAlternatives(AnswerFormula.alternatives(solution.answer())))
         .append("$.\n");
     for (Working working : solution.routes()) {
       source.append("\n\\paragraph{").append(LatexProse.of(working.title())).append(".}\n");

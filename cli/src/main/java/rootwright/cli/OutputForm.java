@@ -7,5 +7,7 @@ enum OutputForm {
   /** For a script, by the published contract. */
   JSON,
   /** As LaTeX source. */
-  LATEX
+  LATEX,
+  /** The sentence that a sheet would print, and nothing else. */
+  STATEMENT
 }

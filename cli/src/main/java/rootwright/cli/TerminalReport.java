@@ -1,9 +1,17 @@
 package rootwright.cli;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.BinaryOperator;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import rootwright.algebra.notation.UnicodeWriter;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.value.ExactValue;
+import rootwright.algebra.value.RationalValue;
 import rootwright.working.answer.Answer;
 import rootwright.working.answer.AnswerFormula;
 import rootwright.working.gate.Warning;
@@ -48,18 +56,19 @@ final class TerminalReport {
       route(number++, working);
     }
     list(
-        "Other routes", solution.declined().stream().map(d -> d.title() + ": " + d.why()).toList());
+        "Other routes",
+        grouped(
+            solution.declined(),
+            Solution.DeclinedRoute::why,
+            Solution.DeclinedRoute::title,
+            (why, titles) -> why + ": " + titles));
     list(
         "Wrong turnings",
-        solution.slips().stream()
-            .map(
-                s ->
-                    UnicodeWriter.write(AnswerFormula.of(s.value()))
-                        + "   "
-                        + s.name()
-                        + ": "
-                        + s.text())
-            .toList());
+        grouped(
+            solution.slips(),
+            slip -> slip.name() + ": " + slip.text(),
+            slip -> UnicodeWriter.write(AnswerFormula.of(slip.value())),
+            (slip, values) -> values + "   " + slip));
     list("Silent here", solution.silent().stream().map(s -> s.name()).toList());
     lines.add("");
     wrapped("", checks(solution));
@@ -85,7 +94,28 @@ final class TerminalReport {
   }
 
   private static String decimal(ExactValue value) {
+    Optional<String> exactly =
+        value instanceof RationalValue rational ? terminating(rational.number()) : Optional.empty();
+    if (exactly.isPresent()) {
+      return " = " + exactly.get().replace('-', '−');
+    }
     return value.decimal(DECIMALS).map(decimal -> "  ≈ " + decimal.replace('-', '−')).orElse("");
+  }
+
+  /** The decimal that is the number itself, if it has no more digits than are shown. */
+  private static Optional<String> terminating(Rational value) {
+    if (value.isInteger()) {
+      return Optional.empty();
+    }
+    try {
+      BigDecimal decimal =
+          new BigDecimal(value.numerator()).divide(new BigDecimal(value.denominator()));
+      return Optional.of(decimal)
+          .filter(exact -> exact.precision() <= DECIMALS)
+          .map(BigDecimal::toPlainString);
+    } catch (ArithmeticException endless) {
+      return Optional.empty();
+    }
   }
 
   private void route(int number, Working working) {
@@ -124,6 +154,22 @@ final class TerminalReport {
       lines.add(ink.strong(title));
       items.forEach(item -> wrapped(INDENT, item));
     }
+  }
+
+  /** One line for all items that have something in common. */
+  private static <T> List<String> grouped(
+      List<T> items,
+      Function<T, String> common,
+      Function<T, String> own,
+      BinaryOperator<String> line) {
+    return items.stream()
+        .collect(
+            Collectors.groupingBy(
+                common, LinkedHashMap::new, Collectors.mapping(own, Collectors.joining(", "))))
+        .entrySet()
+        .stream()
+        .map(entry -> line.apply(entry.getKey(), entry.getValue()))
+        .toList();
   }
 
   /** Breaks at blanks; continuation lines are indented below the first. */

@@ -65,6 +65,9 @@ final class WorkCommand implements Callable<Integer> {
   @Option(names = "--latex", description = "The solution as LaTeX source.")
   boolean latex;
 
+  @Option(names = "--statement", description = "Only the sentence that a sheet would print.")
+  boolean statement;
+
   WorkCommand(Console console, Desk desk) {
     this.console = console;
     this.desk = desk;
@@ -72,7 +75,10 @@ final class WorkCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    OutputForm form = json ? OutputForm.JSON : latex ? OutputForm.LATEX : OutputForm.TERMINAL;
+    OutputForm form =
+        json
+            ? OutputForm.JSON
+            : latex ? OutputForm.LATEX : statement ? OutputForm.STATEMENT : OutputForm.TERMINAL;
     WorkPrinter printer = new WorkPrinter(console, desk, new ClassProfile(without), form);
     if (file != null) {
       return new ProblemFile(console, printer).work(file).code();

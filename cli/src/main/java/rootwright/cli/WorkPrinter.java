@@ -92,6 +92,7 @@ final class WorkPrinter {
         console.out().println(node);
       }
       case LATEX -> console.out().println(LatexReport.of(solution));
+      case STATEMENT -> console.out().println(solution.statement());
       default -> console.out().println(new TerminalReport(console).of(solution));
     }
   }

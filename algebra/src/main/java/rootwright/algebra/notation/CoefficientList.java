@@ -21,8 +21,8 @@ final class CoefficientList {
 
   private CoefficientList() {}
 
-  /** The polynomial, if the text is such a list. */
-  static Optional<Polynomial> read(String text) throws UnreadableException {
+  /** The coefficients in ascending order, zeros in front kept, if the text is such a list. */
+  static Optional<List<Rational>> read(String text) throws UnreadableException {
     if (text.length() > Limits.LENGTH) {
       return Optional.empty();
     }
@@ -50,7 +50,19 @@ final class CoefficientList {
       coefficients.add(value(entry, text));
     }
     Collections.reverse(coefficients);
-    return Optional.of(Polynomial.ofAscending(coefficients));
+    return Optional.of(coefficients);
+  }
+
+  /** The polynomial as it stands in the list, a zero in front as {@code 0*x^4}. */
+  static Formula stated(List<Rational> ascending, String unknown) {
+    Polynomial polynomial = Polynomial.ofAscending(ascending);
+    Formula written = PolynomialFormula.of(polynomial, unknown);
+    int degree = ascending.size() - 1;
+    if (degree == polynomial.degree()) {
+      return written;
+    }
+    return Formula.sum(
+        List.of(Formula.number(0).times(Formula.name(unknown).power(degree)), written));
   }
 
   /** The reading to show: a list of coefficients may surprise who did not mean one. */

@@ -1,6 +1,9 @@
 package rootwright.algebra.notation;
 
+import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import rootwright.algebra.number.Rational;
 
 /**
@@ -33,6 +36,8 @@ public final class LatexWriter extends BuiltUpWriter {
           "min",
           "\\operatorname{min}");
 
+  private static final Pattern TALL = Pattern.compile("\\\\(frac|sum|prod|sqrt|left)\\b");
+
   private LatexWriter() {}
 
   /** The formula in LaTeX. */
@@ -40,9 +45,18 @@ public final class LatexWriter extends BuiltUpWriter {
     return NormalForm.of(formula).choose(WRITER);
   }
 
+  /** One formula or another: commas between them, and the word “or” before the last. */
+  public static String writeAlternatives(List<Formula> formulas) {
+    int last = formulas.size() - 1;
+    String before =
+        formulas.stream().limit(last).map(LatexWriter::write).collect(Collectors.joining(", "));
+    return before + (last == 0 ? "" : " \\text{ or } ") + write(formulas.get(last));
+  }
+
+  /** Brackets grow only round what is taller than a line. */
   @Override
   String bracketed(String text) {
-    return "\\left(" + text + "\\right)";
+    return TALL.matcher(text).find() ? "\\left(" + text + "\\right)" : "(" + text + ")";
   }
 
   @Override

@@ -33,9 +33,14 @@ public final class PhraseReader {
     }
     Optional<Formula> formula = value(simplified(text), roots);
     return formula.map(
-        found ->
-            new ReadFormula(
-                found, List.of(Reading.readAs(text.strip(), PlainWriter.write(found)))));
+        found -> {
+          String written = PlainWriter.write(found);
+          return new ReadFormula(
+              found,
+              written.equals(text.strip())
+                  ? List.of()
+                  : List.of(Reading.readAs(text.strip(), written)));
+        });
   }
 
   /** Lower case, without the words that carry nothing and without the owner of the roots. */

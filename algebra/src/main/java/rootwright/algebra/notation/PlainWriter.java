@@ -73,6 +73,12 @@ public final class PlainWriter extends LineWriter {
     };
   }
 
+  /** Words with the signs of typeset mathematics put into ASCII. */
+  @Override
+  public String words(Formula.Words words) {
+    return words.text().replace('−', '-').replace('′', '\'').replace("≠", "!=");
+  }
+
   @Override
   public String aggregate(Formula.Aggregate aggregate) {
     String sign = aggregate.operation() == Formula.Aggregate.Operation.SUM ? "sum" : "product";

@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
@@ -66,12 +67,15 @@ public final class PolynomialReader {
 
   private static StatedPolynomial numeric(String text, Optional<String> asked)
       throws UnreadableException {
-    Optional<Polynomial> list = CoefficientList.read(text);
+    Optional<List<Rational>> list = CoefficientList.read(text);
     if (list.isPresent()) {
       String unknown = asked.orElse(USUAL);
-      Formula stated = PolynomialFormula.of(list.get(), unknown);
+      Formula stated = CoefficientList.stated(list.get(), unknown);
       return new StatedPolynomial(
-          list.get(), stated, unknown, List.of(CoefficientList.reading(text, stated)));
+          Polynomial.ofAscending(list.get()),
+          stated,
+          unknown,
+          List.of(CoefficientList.reading(text, stated)));
     }
     PlacedFormula placed = FormulaReader.placed(text);
     OneSide side = OneSide.of(placed);
@@ -89,8 +93,7 @@ public final class PolynomialReader {
 
   private static StatedWithLetters lettered(String text, Optional<String> asked)
       throws UnreadableException {
-    Optional<Polynomial> list = CoefficientList.read(text);
-    if (list.isPresent()) {
+    if (CoefficientList.read(text).isPresent()) {
       StatedPolynomial stated = numeric(text, asked);
       return new StatedWithLetters(
           MultivariatePolynomial.of(stated.polynomial(), 0),

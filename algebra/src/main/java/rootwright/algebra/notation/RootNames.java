@@ -192,6 +192,6 @@ public final class RootNames {
   private static UnreadableException refused(
       String code, String sentence, String text, String spelling, String expected) {
     return new UnreadableException(
-        new Refusal(code, sentence, text, NamePlace.in(text, spelling), expected, ""));
+        new Refusal(code, sentence, text, PartPlace.in(text, spelling), expected, ""));
   }
 }

@@ -13,6 +13,7 @@ final class SpokenFunctions {
           Map.entry("positive roots", "the number of positive roots"),
           Map.entry("negative roots", "the number of negative roots"),
           Map.entry("all roots real", "whether all roots are real"),
+          Map.entry("root", "the root of"),
           Map.entry("reduce", "the reduced form of"),
           Map.entry("resolvent", "the resolvent of"),
           Map.entry("polynomial with roots", "the polynomial with roots"),

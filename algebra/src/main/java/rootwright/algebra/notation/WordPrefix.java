@@ -71,7 +71,10 @@ final class WordPrefix {
     return piece;
   }
 
-  /** {@code root(5, x)}: the root sign of any index. */
+  /**
+   * {@code root(5, x)}: the root sign of any index; {@code root(x^3 - x - 1, 2)}: a root of a
+   * polynomial by its place.
+   */
   static Piece root(Parser parser, Token first, int least) throws UnreadableException {
     Token open = expectBracket(parser, first);
     Piece inside = parser.inside(open);
@@ -79,10 +82,17 @@ final class WordPrefix {
     if (arguments.size() != 2) {
       throw parser.refused(
           "unexpected",
-          "The word “root” needs the index and what stands below the sign: root(5, x).",
+          "The word “root” needs the index and what stands below the sign, root(5, x), or a polynomial and a place, root(x^3 - x - 1, 2).",
           open,
           "two entries with a comma",
           "");
+    }
+    if (!(arguments.get(0) instanceof Formula.Numeral) && isPlace(arguments.get(1))) {
+      return parser.over(
+          new Formula.Application(first.text(), arguments),
+          Piece.Shape.ATOM,
+          first.from(),
+          List.of(inside));
     }
     int index =
         RootIndex.of(
@@ -94,6 +104,12 @@ final class WordPrefix {
         Piece.Shape.ATOM,
         first.from(),
         List.of(inside));
+  }
+
+  private static boolean isPlace(Formula formula) {
+    return formula instanceof Formula.Numeral place
+        && place.value().isInteger()
+        && place.value().signum() > 0;
   }
 
   private static Piece applied(Parser parser, String function, Token first)

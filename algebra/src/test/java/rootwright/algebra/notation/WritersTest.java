@@ -22,23 +22,23 @@ class WritersTest {
           (3 +- sqrt(229))/2 ; (3 ± √229)/2         ; \\frac{3 \\pm \\sqrt{229}}{2}
           sum(r^2*s)         ; Σr²s                 ; \\sum r^{2} s
           sum(1/(r - 3))     ; Σ1/(r − 3)           ; \\sum \\frac{1}{r - 3}
-          sum(r^2 + 4)       ; Σ(r² + 4)            ; \\sum \\left(r^{2} + 4\\right)
+          sum(r^2 + 4)       ; Σ(r² + 4)            ; \\sum (r^{2} + 4)
           1/(r*s)            ; 1/(rs)               ; \\frac{1}{r s}
           2*3^2              ; 2·3²                 ; 2 \\cdot 3^{2}
           1/2*x              ; 1/2·x                ; \\frac{1}{2} x
           2*sqrt(3)          ; 2√3                  ; 2 \\sqrt{3}
           sqrt(3)*i          ; √3·i                 ; \\sqrt{3} i
-          P'(3)/P(3)         ; P′(3)/P(3)           ; \\frac{P'\\left(3\\right)}{P\\left(3\\right)}
+          P'(3)/P(3)         ; P′(3)/P(3)           ; \\frac{P'(3)}{P(3)}
           e_1^2 - 2*e_2      ; e₁² − 2e₂            ; e_{1}^{2} - 2 e_{2}
           S_(10^18) mod 7    ; S_(10¹⁸) mod 7       ; S_{10^{18}} \\bmod 7
           alpha*beta         ; αβ                   ; \\alpha \\beta
           abs(r - s)         ; |r − s|              ; \\left|r - s\\right|
-          (r + s)*(s + t)    ; (r + s)(s + t)       ; \\left(r + s\\right) \\left(s + t\\right)
-          (-3)^2             ; (−3)²                ; \\left(-3\\right)^{2}
+          (r + s)*(s + t)    ; (r + s)(s + t)       ; (r + s) (s + t)
+          (-3)^2             ; (−3)²                ; (-3)^{2}
           (1/2)^2            ; (1/2)²               ; \\left(\\frac{1}{2}\\right)^{2}
           x^(-1)             ; x⁻¹                  ; x^{-1}
           76/44              ; 76/44                ; \\frac{76}{44}
-          4 - (-3)           ; 4 − (−3)             ; 4 - \\left(-3\\right)
+          4 - (-3)           ; 4 − (−3)             ; 4 - (-3)
           x*i                ; x·i                  ; x i
           """)
   void threeWritersWriteOneFormula(String plain, String unicode, String latex)

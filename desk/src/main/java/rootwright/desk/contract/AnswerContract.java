@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.LatexWriter;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.value.ExactValue;
@@ -31,21 +32,22 @@ final class AnswerContract {
     if (answer instanceof Answer.Exact exact) {
       decimal(node, exact.value());
     } else if (answer instanceof Answer.Values values) {
-      node.put("text", joined(values.values(), formula));
+      alternatives(node, values.values(), formula);
       node.set("values", values(values.values(), forms));
       ObjectNode orbit = node.putObject("orbit");
       forms.write(orbit, PolynomialFormula.of(values.orbit(), "T"));
     } else if (answer instanceof Answer.Solutions solutions) {
-      node.put("text", solutions.values().isEmpty() ? "none" : joined(solutions.values(), formula));
+      alternatives(node, solutions.values(), new Formula.Words("none"));
       node.set("values", values(solutions.values(), forms));
     }
     return node;
   }
 
-  private static String joined(List<ExactValue> values, Formula otherwise) {
-    return values.isEmpty()
-        ? PlainWriter.write(otherwise)
-        : String.join(" or ", values.stream().map(v -> PlainWriter.write(v.toFormula())).toList());
+  private static void alternatives(ObjectNode node, List<ExactValue> values, Formula otherwise) {
+    List<Formula> formulas =
+        values.isEmpty() ? List.of(otherwise) : values.stream().map(ExactValue::toFormula).toList();
+    node.put("text", String.join(" or ", formulas.stream().map(PlainWriter::write).toList()));
+    node.put("latex", LatexWriter.writeAlternatives(formulas));
   }
 
   private static ArrayNode values(List<ExactValue> values, FormulaForms forms) {

@@ -8,6 +8,7 @@ import java.util.Locale;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.working.answer.AnswerFormula;
 import rootwright.working.gate.Warning;
+import rootwright.working.gate.WarningCode;
 import rootwright.working.route.Working;
 import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
@@ -50,7 +51,12 @@ public final class SolutionContract {
               }
             });
     strings(node.putArray("conditions"), solution.conditions());
-    warnings(node.putArray("warnings"), solution.warnings());
+    ArrayNode warnings = node.putArray("warnings");
+    warnings(warnings, solution.warnings());
+    if (forms == FormulaForms.FOR_SCRIPTS) {
+      // A page shows the readings themselves; a script may look for warnings only.
+      readings(warnings, solution.given().reading());
+    }
     ArrayNode routes = node.putArray("routes");
     for (Working working : solution.routes()) {
       route(routes.addObject(), working, forms);
@@ -74,6 +80,12 @@ public final class SolutionContract {
   private static void warnings(ArrayNode array, List<Warning> warnings) {
     for (Warning warning : warnings) {
       array.addObject().put("code", warning.code().code()).put("text", warning.text());
+    }
+  }
+
+  private static void readings(ArrayNode array, List<String> readings) {
+    for (String reading : readings) {
+      array.addObject().put("code", WarningCode.READ_AS.code()).put("text", reading);
     }
   }
 

@@ -2,6 +2,7 @@ package rootwright.working.answer;
 
 import java.math.BigInteger;
 import java.util.List;
+import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
@@ -113,6 +114,21 @@ public sealed interface Answer {
     @Override
     public String kind() {
       return "none";
+    }
+  }
+
+  /**
+   * The ask is of a form or a size that is not worked. It is no answer: whoever asked is told.
+   *
+   * @param code {@code too-large} or {@code unsupported}
+   * @param why one plain sentence
+   * @param part the smallest part of the ask that stands in the way
+   * @param mend an ask near it that would be worked, if one is known
+   */
+  record Refused(String code, String why, Formula part, Optional<Formula> mend) implements Answer {
+    @Override
+    public String kind() {
+      return "refused";
     }
   }
 

@@ -35,7 +35,8 @@ public final class AnswerFormula {
     } else if (answer instanceof Answer.Interval interval) {
       return interval.condition();
     }
-    return new Formula.Words(((Answer.None) answer).why());
+    return new Formula.Words(
+        answer instanceof Answer.Refused refused ? refused.why() : ((Answer.None) answer).why());
   }
 
   /**

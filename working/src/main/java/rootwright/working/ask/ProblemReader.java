@@ -91,7 +91,7 @@ public final class ProblemReader {
       orbit.ifPresent(
           images ->
               reading.add(
-                  "%s has %s %s"
+                  "%s has %s %s."
                       .formatted(
                           UnicodeWriter.write(aggregate),
                           images.size(),

@@ -40,6 +40,8 @@ public final class AskGate {
               WarningCode.NOT_SYMMETRIC,
               "The expression is not symmetric: renaming the roots gives it %s forms, more than are listed; a symmetric sum of it over all namings would be definite."
                   .formatted(many.images())));
+    } else if (valuation instanceof Valuation.InOneRoot one && isSingle(one, problem)) {
+      warnings.add(coincidence(problem));
     } else if (valuation instanceof Valuation.InOneRoot one) {
       warnings.add(
           new Warning(
@@ -55,6 +57,11 @@ public final class AskGate {
       distinctReading(problem, determined.value()).ifPresent(warnings::add);
     }
     return warnings;
+  }
+
+  /** Whether the expression has the same value at all roots, as 2r has at the roots of (x − 1)². */
+  public static boolean isSingle(Valuation.InOneRoot one, Problem problem) {
+    return one.reduced().remainder(problem.polynomial().squarefreePart()).degree() <= 0;
   }
 
   /** What the ask needs and, as has been found, has. */

@@ -2,6 +2,7 @@ package rootwright.working.gate;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import rootwright.algebra.factor.Factorisation;
 import rootwright.algebra.factor.IrreducibleFactor;
@@ -58,7 +59,13 @@ public final class PolynomialGate {
   private static java.util.Optional<Warning> repeated(
       Factorisation factorisation, Problem problem) {
     List<String> repeated = new ArrayList<>();
-    for (IrreducibleFactor factor : factorisation.factors()) {
+    List<IrreducibleFactor> inOrder = new ArrayList<>(factorisation.factors());
+    inOrder.sort(
+        Comparator.comparing((IrreducibleFactor factor) -> factor.polynomial().degree())
+            .thenComparing(
+                factor ->
+                    factor.polynomial().coefficient(0).over(factor.polynomial().lead()).negate()));
+    for (IrreducibleFactor factor : inOrder) {
       if (factor.multiplicity() > 1) {
         repeated.add(
             factor.polynomial().degree() == 1

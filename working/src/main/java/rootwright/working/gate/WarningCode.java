@@ -17,7 +17,8 @@ public enum WarningCode {
   CONTRADICTORY("contradictory"),
   BY_COINCIDENCE("by-coincidence"),
   PAIRS_OPEN("pairs-open"),
-  READ_AS("read-as");
+  READ_AS("read-as"),
+  NO_RESIDUE("no-residue");
 
   private final String code;
 

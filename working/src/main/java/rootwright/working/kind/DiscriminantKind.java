@@ -52,6 +52,8 @@ final class DiscriminantKind implements Kind {
             List.of(),
             warnings,
             checks.require(problem.ask(), claim));
-    return assembly.assemble(name(), AskedReader.read(problem.asking(meaning)), findings, profile);
+    return assembly
+        .assemble(name(), AskedReader.read(problem.asking(meaning)), findings, profile)
+        .asked(problem.ask(), StatementInWords.of(problem));
   }
 }

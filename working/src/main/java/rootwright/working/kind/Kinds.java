@@ -18,6 +18,7 @@ import rootwright.working.slip.Slip;
 import rootwright.working.slip.Slips;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
+import rootwright.working.solve.UnconfirmedException;
 
 /** All kinds of ask, in the order in which they are offered a problem. */
 public final class Kinds {
@@ -63,12 +64,21 @@ public final class Kinds {
         range, new Assembly(RealRootRoutes.counting(range), RealRootSlips.COUNTS, checks));
   }
 
-  /** Works a problem as the first kind that recognises its ask. */
+  /**
+   * Works a problem as the first kind that recognises its ask.
+   *
+   * @throws rootwright.working.solve.CheckFailedException if a check refutes something of ours
+   */
   public Solution solve(Problem problem, ClassProfile profile) {
     if (problem.degree() < 1) {
       return WithoutRoots.solution(problem);
     }
-    return recognising(problem).solve(problem, profile);
+    Kind kind = recognising(problem);
+    try {
+      return kind.solve(problem, profile);
+    } catch (UnconfirmedException unconfirmed) {
+      return BeyondLimits.misshapen(kind.name(), problem, String.valueOf(unconfirmed.getMessage()));
+    }
   }
 
   /** The name of the kind of ask of a problem, without working it. */

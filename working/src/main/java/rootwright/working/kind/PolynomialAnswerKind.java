@@ -52,6 +52,9 @@ final class PolynomialAnswerKind implements Kind {
   public Solution solve(Problem problem, ClassProfile profile) {
     Formula map = AskWords.argument(problem, word).orElseThrow();
     ImagePolynomial image = ImagePolynomial.of(map, problem.setting());
+    if (image instanceof ImagePolynomial.Refused refused) {
+      return BeyondLimits.refused(name(), problem.asking(map), refused.why(), refused.bySize());
+    }
     List<Warning> warnings = new java.util.ArrayList<>(PolynomialGate.warnings(problem));
     if (image instanceof ImagePolynomial.None none) {
       Answer answer = new Answer.None(none.why());
@@ -82,6 +85,8 @@ final class PolynomialAnswerKind implements Kind {
             List.of(),
             warnings,
             checks.require(problem.ask(), claim));
-    return assembly.assemble(name(), AskedReader.read(problem.asking(map)), findings, profile);
+    return assembly
+        .assemble(name(), AskedReader.read(problem.asking(map)), findings, profile)
+        .asked(problem.ask(), StatementInWords.of(problem));
   }
 }

@@ -55,9 +55,14 @@ final class ReduceKind implements Kind {
       root = one.root();
     } else if (valuation instanceof Valuation.Determined determined) {
       reduced = Polynomial.constant(determined.value());
+    } else if (valuation instanceof Valuation.Refused refused) {
+      return BeyondLimits.refused(name(), inside, refused.why(), refused.bySize());
+    } else if (!(valuation instanceof Valuation.Undefined undefined)) {
+      return BeyondLimits.misshapen(
+          name(), problem, "only an expression in one root can be reduced");
     } else {
       warnings.addAll(AskGate.warnings(inside, valuation));
-      Answer none = new Answer.None("only an expression in one root can be reduced");
+      Answer none = new Answer.None(undefined.why());
       return Assembly.withoutRoutes(
           name(),
           problem,
@@ -75,6 +80,8 @@ final class ReduceKind implements Kind {
             AskGate.conditions(inside, asked),
             warnings,
             checks.require(problem.ask(), claim));
-    return assembly.assemble(name(), asked, findings, profile).withFind(problem.ask());
+    return assembly
+        .assemble(name(), asked, findings, profile)
+        .asked(problem.ask(), StatementInWords.of(problem));
   }
 }

@@ -56,7 +56,7 @@ final class ResidueKind implements Kind {
     Optional<BigInteger> modulus =
         WholeNumber.of(ask.modulus()).filter(m -> m.compareTo(BigInteger.ONE) > 0);
     if (modulus.isEmpty()) {
-      return none(problem, "the modulus must be a whole number above 1", warnings);
+      return BeyondLimits.misshapen(name(), problem, "the modulus must be a whole number above 1");
     }
     Optional<BigInteger> index =
         ask.of() instanceof Formula.Family family
@@ -104,7 +104,11 @@ final class ResidueKind implements Kind {
       BigInteger modulus,
       List<Warning> warnings,
       ClassProfile profile) {
-    if (!(Valuation.of(of, problem.setting()) instanceof Valuation.Determined determined)) {
+    Valuation valuation = Valuation.of(of, problem.setting());
+    if (valuation instanceof Valuation.Refused refused) {
+      return BeyondLimits.refused(name(), problem.asking(of), refused.why(), refused.bySize());
+    }
+    if (!(valuation instanceof Valuation.Determined determined)) {
       return none(problem, "only a single whole value has a residue", warnings);
     }
     Rational value = determined.value();
@@ -132,7 +136,7 @@ final class ResidueKind implements Kind {
   }
 
   private Solution none(Problem problem, String why, List<Warning> warnings) {
-    warnings.add(0, new Warning(WarningCode.ZERO_DENOMINATOR, "There is no residue: " + why + "."));
+    warnings.add(0, new Warning(WarningCode.NO_RESIDUE, "There is no residue: " + why + "."));
     Answer answer = new Answer.None(why);
     return Assembly.withoutRoutes(
         name(),

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.ResidueAlgebra;
 import rootwright.algebra.value.ExactRoot;
@@ -50,6 +51,9 @@ final class ValueKind implements Kind {
   @Override
   public Solution solve(Problem problem, ClassProfile profile) {
     Valuation valuation = Valuation.of(problem.ask(), problem.setting());
+    if (valuation instanceof Valuation.Refused refused) {
+      return BeyondLimits.refused(name(), problem, refused.why(), refused.bySize());
+    }
     List<Warning> warnings = new ArrayList<>(AskGate.warnings(problem, valuation));
     warnings.addAll(PolynomialGate.warnings(problem));
     Asked asked = AskedReader.read(problem);
@@ -78,6 +82,9 @@ final class ValueKind implements Kind {
               answer, answer, reduced, conditions, warnings, checks.require(problem.ask(), claim)));
     } else if (valuation instanceof Valuation.InOneRoot one) {
       Polynomial values = ResidueAlgebra.of(problem.polynomial()).characteristic(one.reduced());
+      if (AskGate.isSingle(one, problem)) {
+        return Optional.of(single(problem, one, warnings));
+      }
       Claim claim =
           Claim.equal(
               problem.setting(), problem.ask(), PolynomialFormula.of(one.reduced(), one.root()));
@@ -109,14 +116,26 @@ final class ValueKind implements Kind {
     return Optional.empty();
   }
 
+  /** Repeated roots may leave an expression in one root a single value: 2r at (x − 1)² is 2. */
+  private Findings single(Problem problem, Valuation.InOneRoot one, List<Warning> warnings) {
+    Rational value = one.reduced().remainder(problem.polynomial().squarefreePart()).coefficient(0);
+    Answer answer = Answer.exact(value);
+    Claim claim = Claim.equal(problem.setting(), problem.ask(), Formula.number(value));
+    return new Findings(
+        answer,
+        new Answer.PolynomialIn(one.reduced(), one.root()),
+        Optional.of(new Solution.Reduced(one.reduced(), one.root())),
+        List.of(),
+        warnings,
+        checks.require(problem.ask(), claim));
+  }
+
   private static Findings none(Valuation valuation, List<Warning> warnings) {
     String why =
         valuation instanceof Valuation.Undefined undefined
             ? undefined.why()
-            : valuation instanceof Valuation.TooMany many
-                ? "the expression has %s values under renaming the roots, too many to list"
-                    .formatted(many.images())
-                : ((Valuation.Refused) valuation).why();
+            : "the expression has %s values under renaming the roots, too many to list"
+                .formatted(((Valuation.TooMany) valuation).images());
     Answer answer = new Answer.None(why);
     return new Findings(
         answer, answer, Optional.empty(), List.of(), warnings, NothingToCheck.OPINION);

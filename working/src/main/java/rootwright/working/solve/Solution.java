@@ -47,12 +47,12 @@ public record Solution(
     silent = List.copyOf(silent);
   }
 
-  /** The same solution, shown as the answer to this ask. */
-  public Solution withFind(Formula find) {
+  /** The same solution, shown as the answer to this ask, put in these words. */
+  public Solution asked(Formula find, String sentence) {
     return new Solution(
         kind,
         given.withFind(find),
-        statement,
+        sentence,
         answer,
         reduced,
         conditions,

@@ -41,14 +41,15 @@ public final class TwoChecks {
   /**
    * What the second check said of an answer that both must confirm.
    *
-   * @throws CheckFailedException if one of them refutes it or cannot say
+   * @throws CheckFailedException if one of them refutes it
+   * @throws UnconfirmedException if one of them cannot say
    */
   public SecondOpinion require(Formula shown, Claim claim) {
     return confirm("the answer", shown, claim)
         .orElseThrow(
             () ->
-                new CheckFailedException(
-                    "the answer", shown, "one of the two checks could not confirm it"));
+                new UnconfirmedException(
+                    "one of the two checks cannot follow it, and nothing is shown unchecked"));
   }
 
   private static Verdict refuse(String place, Formula shown, Verdict verdict) {

@@ -2,6 +2,7 @@ package rootwright.working.subject;
 
 import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.answer.Answer;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
 import rootwright.working.route.ClassProfile;
@@ -36,7 +37,11 @@ final class RootsOfOnePolynomial implements Subject {
   @Override
   public Solution work(Inquiry inquiry, ClassProfile profile) throws UnreadableException {
     requireNoCondition(inquiry);
-    return kinds.solve(ProblemReader.read(inquiry.statement()), profile);
+    Solution solution = kinds.solve(ProblemReader.read(inquiry.statement()), profile);
+    if (solution.answer() instanceof Answer.Refused refused) {
+      throw new UnreadableException(RefusedAsk.of(refused, inquiry.statement().find()));
+    }
+    return solution;
   }
 
   private static void requireNoCondition(Inquiry inquiry) throws UnreadableException {

@@ -107,6 +107,8 @@ public final class ExactCheck implements ClaimCheck {
     ImagePolynomial image = ImagePolynomial.of(claim.map(), setting);
     if (image instanceof ImagePolynomial.None none) {
       return new Verdict.Undecided(none.why());
+    } else if (image instanceof ImagePolynomial.Refused refused) {
+      return new Verdict.Undecided(refused.why());
     }
     Polynomial found = ((ImagePolynomial.Found) image).polynomial();
     return found.primitive().equals(claim.image().primitive())

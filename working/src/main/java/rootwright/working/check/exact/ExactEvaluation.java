@@ -342,7 +342,10 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
     }
     Polynomial function = setting.functions().get(name);
     if (function == null || application.arguments().size() != 1) {
-      throw Unevaluable.form("nothing says what " + application.function() + "(…) is");
+      throw Unevaluable.form(
+          application.function().length() > 1
+              ? application.function() + "(…) is no rational expression in the roots"
+              : "nothing says what " + application.function() + "(…) is");
     }
     for (int k = 0; k < primes; k++) {
       function = function.derivative();

@@ -18,8 +18,16 @@ public sealed interface ImagePolynomial {
   /** The polynomial, monic. */
   record Found(Polynomial polynomial) implements ImagePolynomial {}
 
-  /** There is none, or it is too large; one plain sentence. */
+  /** There is none, since a denominator is zero; one plain sentence. */
   record None(String why) implements ImagePolynomial {}
+
+  /**
+   * The exact method cannot find it.
+   *
+   * @param why one plain sentence
+   * @param bySize whether a smaller expression of the same form has one that can be found
+   */
+  record Refused(String why, boolean bySize) implements ImagePolynomial {}
 
   /** The image polynomial of a map in a setting without free letters. */
   static ImagePolynomial of(Formula map, Setting setting) {
@@ -28,11 +36,13 @@ public sealed interface ImagePolynomial {
       RationalFunction written = written(map, setting, unknowns);
       if (!unknowns.isInRootsAlone(written.numerator())
           || !unknowns.isInRootsAlone(written.denominator())) {
-        return new None("square roots and i in the map are not supported");
+        return new Refused("square roots and i in the map are not supported", false);
       }
       return of(written, setting.polynomial());
     } catch (Unevaluable stuck) {
-      return new None(stuck.sentence());
+      return stuck.reason() == Unevaluable.Cause.ZERO_DENOMINATOR
+          ? new None(stuck.sentence())
+          : new Refused(stuck.sentence(), stuck.reason() == Unevaluable.Cause.TOO_LARGE);
     }
   }
 
@@ -65,9 +75,9 @@ public sealed interface ImagePolynomial {
     if (orbit instanceof OrbitPolynomial.Exact exact) {
       return new Found(exact.polynomial());
     }
-    return new None(
-        orbit instanceof OrbitPolynomial.TooLarge large
-            ? "the expression has %s images, too many to work with".formatted(large.size())
-            : "some choice of the roots makes a denominator zero");
+    return orbit instanceof OrbitPolynomial.TooLarge large
+        ? new Refused(
+            "the expression has %s images, too many to work with".formatted(large.size()), true)
+        : new None("some choice of the roots makes a denominator zero");
   }
 }

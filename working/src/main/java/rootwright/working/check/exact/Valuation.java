@@ -56,8 +56,13 @@ public sealed interface Valuation {
    */
   record Undefined(String why, Optional<Polynomial> culprit) implements Valuation {}
 
-  /** The exact method cannot say, with one plain sentence. */
-  record Refused(String why) implements Valuation {}
+  /**
+   * The exact method cannot say.
+   *
+   * @param why one plain sentence
+   * @param bySize whether a smaller ask of the same form could be valued
+   */
+  record Refused(String why, boolean bySize) implements Valuation {}
 
   /** Values a formula in a setting without free letters. */
   static Valuation of(Formula formula, Setting setting) {
@@ -66,14 +71,14 @@ public sealed interface Valuation {
       RationalFunction value = new ExactEvaluation(setting, unknowns, Map.of()).of(formula);
       if (!unknowns.isInRootsAlone(value.numerator())
           || !unknowns.isInRootsAlone(value.denominator())) {
-        return new Refused("square roots and i in what is asked are not supported");
+        return new Refused("square roots and i in what is asked are not supported", false);
       }
       return of(formula, value, setting, unknowns);
     } catch (Unevaluable stuck) {
       String why = stuck.sentence();
       return stuck.reason() == Unevaluable.Cause.ZERO_DENOMINATOR
           ? new Undefined(why, culprit(formula, setting))
-          : new Refused(why);
+          : new Refused(why, stuck.reason() == Unevaluable.Cause.TOO_LARGE);
     }
   }
 

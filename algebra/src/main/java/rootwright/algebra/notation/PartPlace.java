@@ -1,16 +1,28 @@
 package rootwright.algebra.notation;
 
-/** Where a name stands in a text. */
-final class NamePlace {
+import java.util.function.Predicate;
 
-  private NamePlace() {}
+/** Where a part of a formula stands in the text it was read from. */
+public final class PartPlace {
+
+  private PartPlace() {}
+
+  /** The code point at which a part like this first begins; 0 if that cannot be told. */
+  public static int of(String text, Formula part) {
+    Formula wanted = NormalForm.of(part);
+    return in(text, wanted::equals);
+  }
 
   /** The code point at which a part spelled so first begins; 0 if that cannot be told. */
   static int in(String text, String spelling) {
+    return in(text, part -> isSpelled(part, spelling));
+  }
+
+  private static int in(String text, Predicate<Formula> wanted) {
     try {
       PlacedFormula placed = FormulaReader.placed(text);
       return placed.places().entrySet().stream()
-          .filter(entry -> isSpelled(entry.getKey(), spelling))
+          .filter(entry -> wanted.test(entry.getKey()))
           .mapToInt(java.util.Map.Entry::getValue)
           .min()
           .orElse(0);
