@@ -15,6 +15,7 @@ final class Commands implements CommandLine.IFactory {
     makers =
         Map.of(
             WorkCommand.class, () -> new WorkCommand(console, desk),
+            CheckCommand.class, () -> new CheckCommand(console, desk),
             ComposeCommand.class, () -> new ComposeCommand(console, desk),
             SiblingCommand.class, () -> new SiblingCommand(console, desk),
             ShelfCommand.class, () -> new ShelfCommand(console, desk),

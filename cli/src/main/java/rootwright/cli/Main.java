@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
     synopsisSubcommandLabel = "COMMAND",
     subcommands = {
       WorkCommand.class,
+      CheckCommand.class,
       ComposeCommand.class,
       SiblingCommand.class,
       ShelfCommand.class,

@@ -1,7 +1,6 @@
 package rootwright.cli;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Optional;
@@ -27,29 +26,31 @@ final class TerminalReport {
 
   private final Console console;
   private final Ink ink;
-  private final List<String> lines = new ArrayList<>();
+  private final Paragraph paragraph;
 
   TerminalReport(Console console) {
     this.console = console;
     this.ink = console.terminal() ? Ink.COLOURED : Ink.PLAIN;
+    this.paragraph = new Paragraph(console.width());
   }
 
   String of(Solution solution) {
-    wrapped("", solution.statement());
+    paragraph.add("", solution.statement());
     for (String reading : solution.given().reading()) {
-      wrapped(INDENT, "read as: " + reading);
+      paragraph.add(INDENT, "read as: " + reading);
     }
-    lines.add("");
-    lines.add(ink.strong("Answer   ") + ink.strong(answer(solution.answer())));
+    paragraph.blank();
+    paragraph.line(ink.strong("Answer   ") + ink.strong(answer(solution.answer())));
     solution
         .reduced()
         .ifPresent(
-            reduced -> lines.add(INDENT + "reduced: " + UnicodeWriter.write(reduced.formula())));
+            reduced ->
+                paragraph.line(INDENT + "reduced: " + UnicodeWriter.write(reduced.formula())));
     for (Warning warning : solution.warnings()) {
-      wrapped(INDENT, ink.warning("! ") + warning.text());
+      paragraph.add(INDENT, ink.warning("! ") + warning.text());
     }
     for (String condition : solution.conditions()) {
-      wrapped(INDENT, "needs " + condition);
+      paragraph.add(INDENT, "needs " + condition);
     }
     int number = 1;
     for (Working working : solution.routes()) {
@@ -70,9 +71,9 @@ final class TerminalReport {
             slip -> UnicodeWriter.write(AnswerFormula.of(slip.value())),
             (slip, values) -> values + "   " + slip));
     list("Silent here", solution.silent().stream().map(s -> s.name()).toList());
-    lines.add("");
-    wrapped("", checks(solution));
-    return String.join(System.lineSeparator(), lines);
+    paragraph.blank();
+    paragraph.add("", checks(solution));
+    return paragraph.text();
   }
 
   private static String checks(Solution solution) {
@@ -119,8 +120,8 @@ final class TerminalReport {
   }
 
   private void route(int number, Working working) {
-    lines.add("");
-    lines.add(
+    paragraph.blank();
+    paragraph.line(
         ink.strong("Route " + number + "   " + working.title())
             + ink.faint(
                 "   %d %s, cost %s"
@@ -133,7 +134,7 @@ final class TerminalReport {
       step("%3d  ".formatted(k++), UnicodeWriter.write(step.shown()), step.reason());
     }
     for (String condition : working.conditions()) {
-      wrapped("     ", "needs: " + condition);
+      paragraph.add("     ", "needs: " + condition);
     }
   }
 
@@ -141,18 +142,18 @@ final class TerminalReport {
   private void step(String head, String formula, String reason) {
     int room = console.width() - head.length() - formula.length() - reason.length();
     if (room >= 3) {
-      lines.add(head + formula + " ".repeat(room) + ink.faint(reason));
+      paragraph.line(head + formula + " ".repeat(room) + ink.faint(reason));
     } else {
-      wrapped(head, formula);
-      wrapped(" ".repeat(head.length() + 2), ink.faint(reason));
+      paragraph.add(head, formula);
+      paragraph.add(" ".repeat(head.length() + 2), ink.faint(reason));
     }
   }
 
   private void list(String title, List<String> items) {
     if (!items.isEmpty()) {
-      lines.add("");
-      lines.add(ink.strong(title));
-      items.forEach(item -> wrapped(INDENT, item));
+      paragraph.blank();
+      paragraph.line(ink.strong(title));
+      items.forEach(item -> paragraph.add(INDENT, item));
     }
   }
 
@@ -170,24 +171,5 @@ final class TerminalReport {
         .stream()
         .map(entry -> line.apply(entry.getKey(), entry.getValue()))
         .toList();
-  }
-
-  /** Breaks at blanks; continuation lines are indented below the first. */
-  private void wrapped(String head, String text) {
-    String indent = " ".repeat(head.length());
-    StringBuilder line = new StringBuilder(head);
-    int used = head.length();
-    for (String word : text.split(" ")) {
-      int length = Ink.visibleLength(word);
-      if (used > indent.length() && used + 1 + length > console.width()) {
-        lines.add(line.toString());
-        line = new StringBuilder(indent);
-        used = indent.length();
-      }
-      boolean first = used == indent.length();
-      line.append(first ? "" : " ").append(word);
-      used += length + (first ? 0 : 1);
-    }
-    lines.add(line.toString());
   }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.bank.shelf.Shelf;
 import rootwright.bank.shelf.ShelfEntry;
@@ -34,10 +35,13 @@ import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
+import rootwright.working.review.Review;
+import rootwright.working.review.Reviewer;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.route.Routes;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.Solution;
+import rootwright.working.solve.TwoChecks;
 import rootwright.working.subject.Subjects;
 
 /** What a coach does at the desk: one method each. Safe to use from several threads. */
@@ -47,6 +51,7 @@ public final class Desk {
   private static final Set<String> POWER_SUM_LETTERS = Set.of("S", "p");
 
   private final Kinds kinds = new Kinds();
+  private final TwoChecks checks = new TwoChecks();
   private final Subjects subjects = new Subjects(kinds);
   private final ComposersTable table = new ComposersTable(kinds);
 
@@ -81,6 +86,27 @@ public final class Desk {
    */
   public Problem read(Statement statement) throws UnreadableException {
     return ProblemReader.read(statement);
+  }
+
+  /**
+   * Judges somebody's working of a problem line by line.
+   *
+   * @param lines as they were written; a line beginning with = goes on from the one above
+   * @throws UnreadableException if the problem itself cannot be read, or has no roots
+   */
+  public Review review(Statement statement, List<String> lines) throws UnreadableException {
+    Problem problem = ProblemReader.read(statement);
+    if (problem.degree() < 1) {
+      throw new UnreadableException(
+          new Refusal(
+              "no-roots",
+              "A constant has no roots, so there is no working to check.",
+              statement.polynomial(),
+              0,
+              "a polynomial of degree 1 or more",
+              ""));
+    }
+    return Reviewer.of(problem, lines, checks);
   }
 
   /** The roots and the curve of a problem, if it has roots and few enough to be drawn. */

@@ -14,7 +14,7 @@ import rootwright.working.problem.WholeNumber;
  * How far out a power may lie to be written out exactly. A residue has no such limit: S_(10^18) mod
  * m is worked whatever m is.
  */
-final class AskLimits {
+public final class AskLimits {
 
   /** Exponent times degree times bits of the coefficients, for powers of one root. */
   private static final long MOST_BITS = 400_000L;
@@ -40,7 +40,7 @@ final class AskLimits {
    *
    * @throws UnreadableException if there is one, naming it
    */
-  static void require(Problem problem, String text) throws UnreadableException {
+  public static void require(Problem problem, String text) throws UnreadableException {
     Optional<Formula> beyond = new AskLimits(problem).beyond(problem.ask());
     if (beyond.isPresent()) {
       String part = PlainWriter.write(beyond.get());

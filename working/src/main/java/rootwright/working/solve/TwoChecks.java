@@ -39,6 +39,25 @@ public final class TwoChecks {
   }
 
   /**
+   * What both checks together say of a claim that somebody else made: confirmed if both confirm it,
+   * refuted if one refutes it and the other does not contradict, else undecided.
+   *
+   * @throws CheckFailedException if one confirms what the other refutes, which is a fault of ours
+   */
+  public Verdict verdict(Formula shown, Claim claim) {
+    Verdict first = exact.of(claim);
+    Verdict other = second.of(claim);
+    if (first instanceof Verdict.Refuted refuted && !other.isConfirmed()) {
+      return refuted;
+    } else if (other instanceof Verdict.Refuted refuted && !first.isConfirmed()) {
+      return refuted;
+    } else if (first instanceof Verdict.Refuted || other instanceof Verdict.Refuted) {
+      throw new CheckFailedException("a line", shown, "the two checks contradict each other");
+    }
+    return first.isConfirmed() ? other : first;
+  }
+
+  /**
    * What the second check said of an answer that both must confirm.
    *
    * @throws CheckFailedException if one of them refutes it

@@ -8,6 +8,7 @@ import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.algebra.roots.Orbit;
 import rootwright.algebra.symmetric.SymmetricPolynomial;
 import rootwright.working.problem.Problem;
+import rootwright.working.step.Setting;
 
 /**
  * An ask written out in the roots, nothing used of the polynomial but its degree: what a route that
@@ -28,13 +29,17 @@ public final class Expansion {
 
   /** The ask in the unknowns 0 … n−1; absent when it has no such form or it would be too long. */
   public static Optional<RationalFunction> of(Formula formula, Problem problem) {
+    return of(formula, problem.setting());
+  }
+
+  /** The formula in the unknowns 0 … n−1, names of the setting written out; absent as above. */
+  public static Optional<RationalFunction> of(Formula formula, Setting setting) {
+    int degree = setting.polynomial().degree();
     try {
-      RationalFunction written = new Written(problem, new Unknowns(problem.degree())).of(formula);
+      RationalFunction written = new Written(setting, new Unknowns(degree)).of(formula);
       boolean short_ =
           written.numerator().terms().size() + written.denominator().terms().size() <= MOST_TERMS;
-      return short_ && written.unknowns() <= problem.degree()
-          ? Optional.of(written)
-          : Optional.empty();
+      return short_ && written.unknowns() <= degree ? Optional.of(written) : Optional.empty();
     } catch (Unevaluable stuck) {
       return Optional.empty();
     }
@@ -44,9 +49,9 @@ public final class Expansion {
 
     private final int degree;
 
-    Written(Problem problem, Unknowns unknowns) {
-      super(problem.setting(), unknowns, Map.of());
-      this.degree = problem.degree();
+    Written(Setting setting, Unknowns unknowns) {
+      super(setting, unknowns, Map.of());
+      this.degree = setting.polynomial().degree();
     }
 
     @Override

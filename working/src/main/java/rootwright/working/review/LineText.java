@@ -1,0 +1,67 @@
+package rootwright.working.review;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/**
+ * A line as somebody wrote it, without what carries no mathematics: its number, "so", "hence", a
+ * reason behind "because".
+ */
+final class LineText {
+
+  private static final Pattern NUMBER = Pattern.compile("^\\(?\\d{1,2}[.)]\\s+");
+  private static final Pattern OPENING =
+      Pattern.compile(
+          "^(?:so|then|hence|thus|therefore|now|and|but|let|also|finally|we (?:get|have|find|know)|"
+              + "this (?:gives|is)|which (?:gives|is)|that is|it follows that|the answer is|"
+              + "answer:?|[⇒→∴⟹]|=>|->|\\\\Rightarrow|\\\\implies|\\\\therefore)(?![\\p{L}\\d])[,:]?\\s*",
+          Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
+
+  /** Words and a colon, such as "sum of the squares:", before the mathematics. */
+  private static final Pattern LABEL = Pattern.compile("^(?:\\p{L}{2,}\\s*){1,8}:(?!=)\\s*");
+
+  private static final Pattern CLOSING =
+      Pattern.compile(
+          "(?:[,;]?\\s+(?:because|since|by|as|from|using|for (?:all|every|each)|as wanted|qed)\\b.*"
+              + "|[.;,]|\\s*∎|\\s*\\\\\\\\)\\s*$",
+          Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+
+  private LineText() {}
+
+  /** What is left of the line: the mathematics, if there is any. */
+  static String bare(String line) {
+    String text = NUMBER.matcher(line.strip()).replaceFirst("").strip();
+    for (String before = ""; !before.equals(text); ) {
+      before = text;
+      text = OPENING.matcher(text).replaceFirst("").strip();
+      text = LABEL.matcher(text).replaceFirst("").strip();
+      text = CLOSING.matcher(text).replaceFirst("").strip();
+    }
+    return text;
+  }
+
+  /** The equations of a line, which commas, semicolons or "and" part outside brackets. */
+  static List<String> pieces(String bare) {
+    List<String> pieces = new ArrayList<>();
+    int depth = 0;
+    int from = 0;
+    for (int at = 0; at < bare.length(); at++) {
+      char c = bare.charAt(at);
+      depth += "([{".indexOf(c) >= 0 ? 1 : ")]}".indexOf(c) >= 0 ? -1 : 0;
+      boolean word = depth == 0 && bare.startsWith(" and ", at);
+      if (word || (depth == 0 && (c == ';' || c == ',') && hasEquation(bare.substring(from, at)))) {
+        pieces.add(bare.substring(from, at).strip());
+        from = at + (word ? " and ".length() : 1);
+        at = from - 1;
+      }
+    }
+    pieces.add(bare.substring(from).strip());
+    return pieces.stream().filter(piece -> !piece.isEmpty()).toList();
+  }
+
+  /** Whether there is a sign of equality; "≡" is none. */
+  static boolean hasEquation(String text) {
+    return text.indexOf('=') >= 0;
+  }
+}
