@@ -19,6 +19,7 @@ import rootwright.desk.contract.RefusalContract;
 import rootwright.web.endpoint.ComposeEndpoints;
 import rootwright.web.endpoint.JobEndpoints;
 import rootwright.web.endpoint.KeptEndpoints;
+import rootwright.web.endpoint.OrderEndpoints;
 import rootwright.web.endpoint.Reply;
 import rootwright.web.endpoint.SentenceEndpoint;
 import rootwright.web.endpoint.SetEndpoint;
@@ -126,6 +127,7 @@ public final class DeskServer implements AutoCloseable {
     new SetEndpoint(desk, readings).addTo(routes);
     new WorkEndpoint(desk, solver, jobs, profile, recent).addTo(routes);
     new ComposeEndpoints(desk, jobs, settings.folder().resolve("shelf.txt")).addTo(routes);
+    new OrderEndpoints(desk, readings).addTo(routes);
     new JobEndpoints(jobs).addTo(routes);
   }
 

@@ -3,7 +3,9 @@ package rootwright.desk.contract;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import rootwright.composing.blueprint.Composed;
 import rootwright.composing.blueprint.Composition;
 import rootwright.composing.blueprint.Condition;
@@ -30,11 +32,7 @@ public final class CompositionContract {
     for (Composed composed : composition.problems()) {
       problems.add(problem(composed, forms));
     }
-    counts(node.putArray("counts"), composition);
-    ArrayNode rejected = node.putArray("rejected");
-    composition
-        .rejected()
-        .forEach((reason, count) -> rejected.addObject().put("reason", reason).put("count", count));
+    node.setAll(counts(composition.counts(), composition.rejected()));
     ArrayNode relaxations = node.putArray("relaxations");
     composition
         .relaxations()
@@ -76,8 +74,15 @@ public final class CompositionContract {
     return node;
   }
 
-  private static void counts(ArrayNode counts, Composition composition) {
-    for (ScanResult.FilterCount count : composition.counts()) {
+  /**
+   * What each wish left: {@code counts} of the scan, and by reason the problems {@code rejected}
+   * when worked.
+   */
+  public static ObjectNode counts(
+      List<ScanResult.FilterCount> filters, Map<String, Integer> turnedAway) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    ArrayNode counts = node.putArray("counts");
+    for (ScanResult.FilterCount count : filters) {
       counts
           .addObject()
           .put("filter", count.name())
@@ -85,5 +90,9 @@ public final class CompositionContract {
           .put("seen", count.seen())
           .put("rejected", count.rejected());
     }
+    ArrayNode rejected = node.putArray("rejected");
+    turnedAway.forEach(
+        (reason, count) -> rejected.addObject().put("reason", reason).put("count", count));
+    return node;
   }
 }

@@ -3,7 +3,6 @@ package rootwright.web.endpoint;
 import com.fasterxml.jackson.databind.JsonNode;
 import java.util.stream.Collectors;
 import rootwright.composing.blueprint.Blueprint;
-import rootwright.composing.blueprint.PolynomialWish;
 import rootwright.desk.table.ComposersTable;
 import rootwright.desk.table.UnreadableBlueprintException;
 import rootwright.web.reply.FaultException;
@@ -14,18 +13,13 @@ final class BlueprintBody {
   private BlueprintBody() {}
 
   /**
-   * Reads the order. A single lead is the largest one, as the page asks for it.
+   * Reads the order under {@code order}.
    *
    * @throws FaultException if a wish cannot be read
    */
   static Blueprint read(JsonNode body, ComposersTable table) {
     try {
-      Blueprint order = table.readBlueprint(body.toString());
-      PolynomialWish wish = order.polynomial();
-      return order.withPolynomial(
-          wish.leastLead() == wish.largestLead()
-              ? wish.withLead(1, Math.min(wish.largestLead(), wish.size()))
-              : wish);
+      return table.readBlueprint(body.path("order").toString());
     } catch (UnreadableBlueprintException unreadable) {
       throw new FaultException(
           422,

@@ -6,7 +6,9 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.HashSet;
 import java.util.Optional;
+import java.util.Set;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.bank.shelf.ShelfEntry;
 import rootwright.composing.blueprint.Blueprint;
@@ -55,7 +57,16 @@ public final class ComposeEndpoints {
     start(
         context,
         body,
-        attention -> desk.table().compose(blueprint, desk.fingerprints(shelf), attention));
+        attention -> desk.table().compose(blueprint, known(body.path("besides")), attention));
+  }
+
+  /** What is on the shelf, and the problems that are on the page already. */
+  private Set<String> known(JsonNode besides) throws UnreadableException, IOException {
+    Set<String> known = new HashSet<>(desk.fingerprints(shelf));
+    for (JsonNode problem : besides) {
+      known.add(desk.table().fingerprint(StatementBody.read(problem)));
+    }
+    return known;
   }
 
   private void sibling(Context context) {
@@ -89,10 +100,7 @@ public final class ComposeEndpoints {
           ComposersTable.Attention.NONE.until(progress::stopped).telling(new Telling(progress));
       return CompositionContract.of(composing.with(attention), FormulaForms.FOR_PAGES);
     } catch (ContradictoryBlueprintException contradictory) {
-      throw new FaultException(
-          422,
-          "contradictory",
-          "This order contradicts itself: " + contradictory.getMessage() + ".");
+      throw Contradiction.asFault(contradictory);
     } catch (IllegalArgumentException beyond) {
       throw new FaultException(
           422, "out-of-range", "This order cannot be: " + beyond.getMessage() + ".");
@@ -105,9 +113,15 @@ public final class ComposeEndpoints {
     public void screened(Screened sofar) {
       progress.at(
           sofar.examined(),
-          0,
-          "%,d candidates looked at, %,d pass every wish so far"
-              .formatted(sofar.examined(), sofar.passing()));
+          sofar.candidates(),
+          "%,d of %,d candidates looked at, %,d meet the wishes, %d of %d problems found"
+              .formatted(
+                  sofar.examined(),
+                  sofar.candidates(),
+                  sofar.passing(),
+                  sofar.found(),
+                  sofar.wanted()),
+          CompositionContract.counts(sofar.counts(), sofar.rejected()));
     }
 
     @Override

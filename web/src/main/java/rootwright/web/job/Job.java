@@ -1,7 +1,7 @@
 package rootwright.web.job;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -79,15 +79,9 @@ public final class Job implements Progress {
   }
 
   @Override
-  public void at(long done, long total, String text) {
-    tell(
-        new Event(
-            "progress",
-            JsonNodeFactory.instance
-                .objectNode()
-                .put("done", done)
-                .put("total", total)
-                .put("text", text)));
+  public void at(long done, long total, String text, ObjectNode details) {
+    ObjectNode state = details.deepCopy();
+    tell(new Event("progress", state.put("done", done).put("total", total).put("text", text)));
   }
 
   @Override

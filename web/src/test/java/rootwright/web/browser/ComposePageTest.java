@@ -7,12 +7,15 @@ import com.microsoft.playwright.options.ColorScheme;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rootwright.composing.blueprint.Blueprint;
+import rootwright.desk.Desk;
 import rootwright.web.DeskServer;
 import rootwright.web.DeskSettings;
 
@@ -37,6 +40,7 @@ class ComposePageTest {
   void sitDown() {
     visit = Visit.of(desk.address());
     page().navigate(desk.address() + "compose.html");
+    weighed();
   }
 
   @AfterEach
@@ -56,10 +60,24 @@ class ComposePageTest {
     page().locator("[name=" + name + "]").fill(text);
   }
 
+  /** Waits until the order as it stands has been weighed. */
+  private void weighed() {
+    visit.until("document.querySelector('#weighed').textContent !== ''");
+  }
+
   private void compose(int many) {
     wish("many", String.valueOf(many));
     page().locator("#compose").click();
+    untilProblems(many);
+    visit.until("document.querySelector('#stop').hidden");
+  }
+
+  private void untilProblems(int many) {
     visit.until("document.querySelectorAll('.composed').length >= " + many);
+  }
+
+  private String yaml() {
+    return page().locator("#yaml").textContent();
   }
 
   @Test
@@ -77,7 +95,9 @@ class ComposePageTest {
   void oneMoreLikeItComesBehindItAndAProblemIsKeptOrDiscarded() throws IOException {
     compose(1);
     page().getByText("one more like this").first().click();
-    visit.until("document.querySelectorAll('.composed').length === 2");
+    untilProblems(2);
+    List<String> problems = page().locator(".told-problem").allTextContents();
+    assertThat(problems).doesNotHaveDuplicates();
     page().getByText("keep on the shelf").first().click();
     visit.until("document.querySelector('#progress').textContent.startsWith('On the shelf')");
     assertThat(Files.readString(folder.resolve("shelf.txt"))).contains(" ; ");
@@ -122,8 +142,117 @@ class ComposePageTest {
     wish("seed", "77");
     page().reload();
     assertThat(page().locator("[name=seed]").inputValue()).isEqualTo("77");
-    page().locator("#copy-order").click();
-    visit.until("document.querySelector('#progress').textContent.includes('--seed 77')");
+    page().locator(".same-order summary").click();
+    visit.until("document.querySelector('#command').textContent.includes('--seed 77')");
+    page().locator("[data-copies=command]").click();
+    visit.until("document.querySelector('.same-order').textContent.includes('copied')");
+    assertThat(page().evaluate("navigator.clipboard.readText()").toString())
+        .startsWith("./rootwright compose --ask 'Σ r^2 s' ")
+        .endsWith("--seed 77");
+  }
+
+  /** The text that is copied says the same order: the composer's own reader reads it back. */
+  @Test
+  void theSameOrderStandsThereAsYaml() throws Exception {
+    wish("degree", "4");
+    page().locator("[name=asking]").selectOption("family");
+    page().locator("[name=family]").selectOption("power-sum");
+    visit.until("document.querySelector('#yaml').textContent.includes('power-sum')");
+    Blueprint order = new Desk().table().readBlueprint(yaml());
+    assertThat(order.polynomial().degree()).isEqualTo(4);
+    assertThat(order.ask().words()).isEqualTo("family power-sum");
+    assertThat(order.seed()).isEqualTo(41);
+  }
+
+  @Test
+  void whatTheWishesLeaveIsToldWhileTheyAreChosen() {
+    String before = page().locator("#weighed").textContent();
+    assertThat(before).contains("candidates about");
+    wish("size", "4");
+    visit.until("document.querySelector('#weighed').textContent !== " + quoted(before));
+    assertThat(page().locator("#weighed").textContent()).contains("Of 2,187 candidates");
+    page().locator("[name=real]").selectOption("2");
+    visit.until("document.querySelector('#weighed.against')");
+    assertThat(page().locator("#weighed").textContent()).contains("contradicts itself");
+  }
+
+  private static String quoted(String text) {
+    return "\"" + text.replace("\"", "\\\"") + "\"";
+  }
+
+  @Test
+  void aRequiredRouteIsTakenAndAForbiddenOneIsNot() {
+    page().locator("[data-picks=with]").click();
+    page().locator("#picks-with [value=newton]").check();
+    page().locator("#picks-with").getByText("done").click();
+    assertThat(page().locator("[data-picks=with]").textContent()).contains("Newton");
+    assertThat(visit.barriers()).isEmpty();
+    wish("ask", "Σ r^3");
+    visit.until("document.querySelector('#yaml').textContent.includes('with: [\"newton\"]')");
+    compose(1);
+    page().getByText("work it").first().click();
+    visit.worked();
+    assertThat(page().locator("[data-route=newton]").count()).isPositive();
+  }
+
+  @Test
+  void aSurpriseBringsDifferentAsks() {
+    page().locator("[name=asking]").selectOption("surprise");
+    assertThat(page().locator("[name=ask]").isVisible()).isFalse();
+    wish("degree", "2");
+    wish("slips", "1");
+    compose(2);
+    List<Object> asks =
+        page().locator(".composed").all().stream()
+            .map(problem -> (Object) problem.getAttribute("data-find"))
+            .distinct()
+            .toList();
+    assertThat(asks).hasSizeGreaterThan(1);
+  }
+
+  @Test
+  void otherNumbersAndAHarderOneComeBehindIt() {
+    compose(1);
+    String ask = page().locator(".composed").first().getAttribute("data-find");
+    page().getByText("other numbers").first().click();
+    untilProblems(2);
+    assertThat(page().locator(".composed").nth(1).getAttribute("data-find")).isEqualTo(ask);
+    page().getByText("harder").first().click();
+    visit.until("document.querySelector('#stop').hidden");
+    visit.until(
+        "document.querySelectorAll('.composed').length === 3 ||"
+            + " document.querySelector('#refusal').textContent.includes('There is not a harder')");
+  }
+
+  @Test
+  void theSameSeedBringsTheSameProblems() {
+    compose(2);
+    List<String> first = page().locator(".told-problem").allTextContents();
+    page().reload();
+    weighed();
+    compose(2);
+    assertThat(page().locator(".told-problem").allTextContents()).isEqualTo(first);
+  }
+
+  @Test
+  void theKeyboardAloneComposes() {
+    page().locator("[name=many]").focus();
+    page().keyboard().press("Control+A");
+    page().keyboard().type("1");
+    for (int i = 0; i < 40 && !focused("#compose"); i++) {
+      page().keyboard().press("Tab");
+    }
+    page().keyboard().press("Enter");
+    untilProblems(1);
+    for (int i = 0; i < 12 && !focused(".hints summary"); i++) {
+      page().keyboard().press("Tab");
+    }
+    page().keyboard().press("Enter");
+    assertThat(page().locator(".hints[open]").count()).isEqualTo(1);
+  }
+
+  private boolean focused(String selector) {
+    return (Boolean) page().evaluate("document.activeElement.matches(" + quoted(selector) + ")");
   }
 
   @Test

@@ -26,7 +26,7 @@ final class Visit implements AutoCloseable {
     this.desk = desk;
     this.context = context;
     this.page = context.newPage();
-    page.setDefaultTimeout(15_000);
+    page.setDefaultTimeout(60_000);
     page.onRequest(request -> requests.add(request.url()));
     page.onPageError(complaints::add);
     page.onConsoleMessage(
@@ -89,7 +89,7 @@ final class Visit implements AutoCloseable {
    * code, so the question is put from outside again and again.
    */
   Visit until(String expression) {
-    for (int turn = 0; turn < 300; turn++) {
+    for (int turn = 0; turn < 1200; turn++) {
       if (Boolean.TRUE.equals(page.evaluate("Boolean(" + expression + ")"))) {
         return this;
       }

@@ -1,64 +1,36 @@
-// The composer's table: an order in, checked problems out.
+// The composer's table: an order in, checked problems out, one after another.
 import { make, counted } from "./element.js";
 import { composedSection } from "./composed.js";
+import { layOrder, order } from "./order.js";
+import { weighSoon, letCopy } from "./weigh.js";
 import { arrangeMargin, keepMarginArranged } from "./margin.js";
+import { inked } from "./words.js";
 import * as server from "./server.js";
 
-const KEY = "rootwright.order";
-const form = document.getElementById("order");
 const place = document.getElementById("working");
 const progress = document.getElementById("progress");
 const refusal = document.getElementById("refusal");
 const stop = document.getElementById("stop");
 let running;
+let drawn = 0;
 
-/** What stands in the sentences. */
-function order() {
-  const { kind, detail, ...rest } = Object.fromEntries(new FormData(form));
-  return { ...rest, answer: { whole: "whole", "..": detail, "/": `/${detail}`, "=": `=${detail}` }[kind] };
-}
-
-/** The detail of the answer is asked for only where there is one. */
-function fitDetail() {
-  const { kind, detail } = form.elements;
-  detail.hidden = kind.value === "whole";
-  const usual = { "..": "0..999", "/": "12", "=": String(new Date().getFullYear()) }[kind.value] ?? "";
-  if (!detail.hidden && (detail.value === "" || detail.dataset.kind !== kind.value)) detail.value = usual;
-  detail.dataset.kind = kind.value;
-}
-
-function keep() {
-  try {
-    localStorage.setItem(KEY, JSON.stringify(Object.fromEntries(new FormData(form))));
-  } catch {
-    // Nothing is kept then.
-  }
-}
-
-function restore() {
-  let kept = {};
-  try {
-    kept = JSON.parse(localStorage.getItem(KEY) ?? "{}");
-  } catch {
-    // The usual order stands.
-  }
-  for (const [name, value] of Object.entries(kept)) if (form.elements[name]) form.elements[name].value = value;
-  form.elements.detail.dataset.kind = form.elements.kind.value;
-  fitDetail();
-}
-
-/** Runs one job of the composer; the words tell what it is. */
-async function run(path, body, words) {
+/** Runs one job of the composer; `hear` is told of every problem as it is found, and of the counts. */
+async function run(path, body, words, hear) {
   running?.abort();
   const mine = (running = new AbortController());
   refusal.textContent = "";
   progress.textContent = words;
   stop.hidden = false;
   try {
-    return await server.compose(path, body, mine.signal, { progress: (state) => (progress.textContent = `${words} ${state.text}.`) });
+    return await server.compose(path, body, mine.signal, {
+      progress: (state) => {
+        progress.textContent = `${words} ${state.text}.`;
+        hear.counted?.(state);
+      },
+      found: hear.found,
+    });
   } catch (refused) {
-    if (refused.name === "AbortError") refusal.textContent = "Stopped.";
-    else refusal.textContent = refused.message;
+    refusal.textContent = refused.name === "AbortError" ? "Stopped. What was found by then is below." : refused.message;
     return undefined;
   } finally {
     if (mine === running) {
@@ -69,36 +41,79 @@ async function run(path, body, words) {
 }
 
 async function compose() {
-  keep();
-  const composition = await run("/api/compose", order(), "Composing \u2026");
-  if (!composition) return;
-  place.replaceChildren(...composition.problems.map((problem, at) => section(problem, at + 1)), countsSection(composition));
-  if (composition.problems.length === 0) {
-    const help = composition.relaxations.map((relaxation) => relaxation.text).join("; ");
-    const all = composition.exhausted ? "None exists." : "None was found.";
-    refusal.textContent = help ? `${all} What would help: ${help}.` : all;
+  const { seed } = order();
+  drawn = 0;
+  const counts = make("section", { class: "counts", "aria-label": "What the wishes left" });
+  place.replaceChildren(counts);
+  let found = 0;
+  const composition = await run("/api/compose", { order: order() }, "Composing \u2026", {
+    found: (problem) => {
+      counts.before(section(problem, ++found, seed));
+      arrangeMargin();
+    },
+    counted: (state) => showCounts(counts, { ...state, seed }),
+  });
+  if (!composition) {
+    if (found === 0) counts.remove();
+    if (found === 0 && refusal.textContent.startsWith("Stopped")) refusal.textContent = "Stopped.";
+    return;
   }
+  showCounts(counts, composition);
+  if (found < Number(order().many)) refusal.textContent = fewer(composition, found);
   arrangeMargin();
 }
 
-function section(problem, number) {
-  return composedSection(problem, number, {
-    sibling: async (here) => after(here, await run("/api/sibling", { polynomial: problem.polynomial, find: problem.find, seed: Date.now() % 100000 }, "Looking for one more like it \u2026"), "one more like it"),
-    harder: async (here) => {
+/** Why there are fewer than wanted, and what would help. */
+function fewer({ ending, relaxations }, found) {
+  const all = {
+    exhausted: found === 0 ? "None exists." : `There are no more: every candidate was looked at.`,
+    "given-up": found === 0 ? "None was found among those that were worked." : "No more were found among those that were worked.",
+  }[ending] ?? "";
+  const help = relaxations.map((relaxation) => relaxation.text).join(" ");
+  return help ? `${all} What would help: ${help}` : all;
+}
+
+function section(problem, number, seed) {
+  const same = { ...order(), many: "1", seed: String(seed) };
+  const next = () => String(whole(seed) + BigInt(++drawn));
+  return composedSection(problem, { number, seed }, {
+    another: (here) => more(here, "/api/compose", { order: { ...askedAs(same, problem), seed: next() }, besides: there() }, "one more like it"),
+    numbers: (here) => more(here, "/api/sibling", { ...stated(problem), seed: Number(next()) }, "one with other numbers"),
+    harder: (here) => {
       const level = String(Math.min(5, (problem.level?.number ?? 2) + 1));
-      after(here, await run("/api/compose", { ...order(), level, many: "1" }, "Looking for a harder one \u2026"), "a harder one");
+      more(here, "/api/compose", { order: { ...same, level, seed: next() }, besides: there() }, "a harder one");
     },
     told: (text) => (progress.textContent = text),
   });
 }
 
-/** Puts what a request brought behind the problem it came from. */
-function after(here, composition, words) {
+/** A seed may be larger than a number of the page. */
+function whole(text) {
+  try {
+    return BigInt(text);
+  } catch {
+    return 1n;
+  }
+}
+
+/** The same order with the ask of one problem, whatever family it came from. */
+function askedAs({ family, surprise, kinds, ...rest }, problem) {
+  return { ...rest, ask: problem.find };
+}
+
+const stated = ({ polynomial, find }) => ({ polynomial, find });
+
+/** Every problem on the page, so that it does not come again. */
+const there = () => [...place.querySelectorAll(".composed")].map(({ dataset }) => ({ polynomial: dataset.polynomial, find: dataset.find }));
+
+/** Puts what a request brings behind the problem it came from. */
+async function more(here, path, body, words) {
+  const composition = await run(path, body, `Looking for ${words} \u2026`, {});
   if (!composition) return;
   const [found] = composition.problems;
   if (!found) refusal.textContent = `There is not ${words} within these wishes.`;
   else {
-    const fresh = section(found, place.querySelectorAll(".composed").length + 1);
+    const fresh = section(found, place.querySelectorAll(".composed").length + 1, body.order?.seed ?? String(body.seed));
     here.after(fresh);
     fresh.querySelector("h2").setAttribute("tabindex", "-1");
     fresh.querySelector("h2").focus();
@@ -107,11 +122,9 @@ function after(here, composition, words) {
 }
 
 /** What each wish left of the candidates. */
-function countsSection({ counts, rejected, seed }) {
-  const line = (words, number) => make("li", {}, make("span", {}, words), make("span", {}, number));
-  return make(
-    "section",
-    { class: "counts" },
+function showCounts(section, { counts = [], rejected = [], seed }) {
+  const line = (words, number) => make("li", {}, make("span", {}, ...inked(words)), make("span", {}, number));
+  section.replaceChildren(
     make("h2", {}, "What the wishes left"),
     make(
       "ul",
@@ -123,30 +136,12 @@ function countsSection({ counts, rejected, seed }) {
   );
 }
 
-/** The same order for the command line. */
-function command() {
-  const { many, degree, size, lead, ask, answer, roots, real, slips, level, choices, seed } = order();
-  const quoted = (text) => `'${text.replaceAll("'", "'\\''")}'`;
-  const optional = (name, value) => (value ? ` --${name} ${value}` : "");
-  return `./rootwright compose --ask ${quoted(ask)} --degree ${degree} --size ${size} --lead ${lead} --answer ${quoted(answer)} --roots ${roots}${optional("real", real)} --slips ${slips}${optional("level", level)} --choices ${choices} --many ${many} --seed ${seed}`;
-}
-
-form.addEventListener("submit", (event) => {
+document.getElementById("order").addEventListener("submit", (event) => {
   event.preventDefault();
   compose();
 });
-form.addEventListener("input", () => {
-  fitDetail();
-  keep();
-});
 stop.addEventListener("click", () => running?.abort());
-document.getElementById("copy-order").addEventListener("click", async () => {
-  try {
-    await navigator.clipboard.writeText(command());
-    progress.textContent = `Copied: ${command()}`;
-  } catch {
-    progress.textContent = command();
-  }
-});
-restore();
+letCopy();
 keepMarginArranged();
+layOrder(await server.orderWords(), weighSoon);
+weighSoon();

@@ -1,27 +1,30 @@
 // One composed problem: its statement, choices with their slips, hints, and what can be done with it.
 import { make, formula } from "./element.js";
-import { plain, capital } from "./words.js";
+import { plain, capital, inked, sentenceSet } from "./words.js";
 import * as server from "./server.js";
 
-/** The section of a problem; `act` has `sibling`, `harder` and `told`. */
-export function composedSection(problem, number, act) {
-  const section = make("section", { class: "composed" });
+/** The section of a problem; `act` has `another`, `numbers`, `harder` and `told`. */
+export function composedSection(problem, { number, seed }, act) {
+  const section = make("section", { class: "composed", "data-polynomial": problem.polynomial, "data-find": problem.find });
   const does = (words, what) => make("button", { type: "button", onclick: () => what(section) }, words);
   section.append(
     make(
       "div",
       { class: "column" },
-      make("h2", {}, `${number}`, problem.level ? make("span", {}, problem.level.text) : ""),
-      make("p", { class: "told-problem" }, problem.statement),
-      make("ol", { class: "options" }, ...problem.options.map((option, at) => choice(option, at === problem.key))),
-      problem.hints.length > 0 ? make("details", { class: "hints" }, make("summary", {}, "Five hints"), make("ol", {}, ...problem.hints.map((hint) => make("li", {}, hint)))) : "",
+      make("h2", {}, `${number}`, make("span", {}, problem.level?.text ?? plain(problem.kind))),
+      make("p", { class: "told-problem" }, ...sentenceSet(problem.statementSet, problem.statement)),
+      problem.options.length > 0
+        ? make("ol", { class: "options" }, ...problem.options.map((option, at) => choice(option, at === problem.key)))
+        : make("p", { class: "key-alone" }, "Key: ", formula(problem.answer)),
+      hints(problem.hints),
     ),
-    make("div", { class: "beside" }, ...reasons(problem)),
+    make("div", { class: "beside" }, ...notes(problem, seed)),
     make(
       "p",
       { class: "do" },
       make("a", { href: `/?${new URLSearchParams({ polynomial: problem.polynomial, find: problem.find })}` }, "work it"),
-      does("one more like this", act.sibling),
+      does("one more like this", act.another),
+      does("other numbers", act.numbers),
       does("harder", act.harder),
       does("keep on the shelf", () => keep(problem, act.told)),
       discard(section),
@@ -35,9 +38,20 @@ function choice(option, isKey) {
   return make("li", { class: isKey ? "key" : "" }, formula(option), make("span", { class: "why" }, why));
 }
 
-function reasons(problem) {
-  if (problem.good.length === 0) return [];
-  return [make("div", { class: "note" }, make("p", {}, make("span", { class: "told" }, "Why it is good: "), `${problem.good.join("; ")}.`))];
+function hints(all) {
+  if (all.length === 0) return "";
+  const many = ["", "One hint", "Two hints", "Three hints", "Four hints", "Five hints"][all.length] ?? `${all.length} hints`;
+  return make("details", { class: "hints" }, make("summary", {}, many), make("ol", {}, ...all.map((hint) => make("li", {}, ...inked(hint)))));
+}
+
+function notes({ good, settled = [], fewerOptions }, seed) {
+  const note = (told, text) => make("div", { class: "note" }, make("p", {}, make("span", { class: "told" }, told), " ", ...inked(text)));
+  return [
+    ...(good.length > 0 ? [note("Why it is good:", `${good.join("; ")}.`)] : []),
+    ...settled.map(({ condition, standing, why }) => note(`${capital(condition)}:`, `${standing}, ${why}.`)),
+    ...(fewerOptions ? [note("Fewer choices:", fewerOptions)] : []),
+    note("Seed:", `${seed}.`),
+  ];
 }
 
 async function keep(problem, told) {

@@ -60,6 +60,12 @@ async function named(signal, act) {
 
 export const shelve = (statement) => ask("POST", "/api/shelf", statement);
 
+/** What an order may name: families, routes, slips. */
+export const orderWords = () => ask("GET", "/api/order");
+
+/** The order as YAML and how much its wishes leave. */
+export const weigh = (order, signal) => ask("POST", "/api/order", { order }, signal);
+
 /** Starts a job of the composer and follows it. */
 export function compose(path, order, signal, hear) {
   return named(signal, async (job) => {

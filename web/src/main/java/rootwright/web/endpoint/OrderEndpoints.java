@@ -1,0 +1,98 @@
+package rootwright.web.endpoint;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import io.javalin.config.RoutesConfig;
+import io.javalin.http.Context;
+import java.math.BigInteger;
+import java.util.Locale;
+import java.util.Map;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.composing.blueprint.Blueprint;
+import rootwright.composing.blueprint.ContradictoryBlueprintException;
+import rootwright.composing.blueprint.KnownNames;
+import rootwright.composing.blueprint.OrderEstimate;
+import rootwright.composing.family.Families;
+import rootwright.desk.Desk;
+import rootwright.web.job.Budget;
+import rootwright.web.job.Event;
+import rootwright.web.job.Job;
+import rootwright.web.job.Jobs;
+
+/** What an order can say, and what is known of one before it is placed. */
+public final class OrderEndpoints {
+
+  private static final int SAMPLE_MILLISECONDS = 120;
+
+  private final Desk desk;
+  private final Jobs readings;
+
+  /** For this desk; {@code readings} has workers for orders that are being written. */
+  public OrderEndpoints(Desk desk, Jobs readings) {
+    this.desk = desk;
+    this.readings = readings;
+  }
+
+  /**
+   * Adds {@code GET /api/order}: the families of asks, the routes and the slips that a wish may
+   * name; and {@code POST /api/order}: the order as YAML, and how many candidates meet its wishes.
+   */
+  public void addTo(RoutesConfig routes) {
+    routes.get("/api/order", this::words);
+    routes.post("/api/order", this::weigh);
+  }
+
+  private void words(Context context) {
+    ObjectNode reply = JsonNodeFactory.instance.objectNode();
+    ArrayNode families = reply.putArray("families");
+    Families.ALL.forEach(
+        family -> families.addObject().put("name", family.name()).put("words", family.words()));
+    ArrayNode kinds = reply.putArray("kinds");
+    Families.kinds().forEach(kinds::add);
+    Map<String, String> titles = desk.routes();
+    ObjectNode routes = reply.putObject("routes");
+    KnownNames.ROUTES.forEach(name -> routes.put(name, titles.getOrDefault(name, plain(name))));
+    ObjectNode slips = reply.putObject("slips");
+    KnownNames.SLIPS.forEach(name -> slips.put(name, plain(name)));
+    Reply.json(context, reply);
+  }
+
+  private static String plain(String name) {
+    return name.replace('-', ' ');
+  }
+
+  private void weigh(Context context) throws InterruptedException {
+    JsonNode body = Reply.body(context);
+    Job job = readings.start(JobName.in(body), Budget.READING, progress -> weighed(body));
+    Event last = job.await(Budget.READING.time().multipliedBy(2)).orElseThrow();
+    Reply.json(context.status(last.name().equals("done") ? 200 : 422), last.data());
+  }
+
+  private ObjectNode weighed(JsonNode body) throws UnreadableException {
+    Blueprint order = BlueprintBody.read(body, desk.table());
+    ObjectNode reply = JsonNodeFactory.instance.objectNode();
+    reply.put("yaml", desk.table().blueprintAsYaml(order));
+    OrderEstimate estimate;
+    try {
+      estimate = desk.table().estimate(order, SAMPLE_MILLISECONDS);
+    } catch (ContradictoryBlueprintException contradictory) {
+      reply.put("contradiction", Contradiction.inWords(contradictory));
+      return reply;
+    } catch (IllegalArgumentException beyond) {
+      reply.put("contradiction", "This order cannot be: %s.".formatted(beyond.getMessage()));
+      return reply;
+    }
+    BigInteger seconds = desk.table().secondsAtMost(estimate);
+    reply.put("candidates", grouped(estimate.candidates()));
+    reply.put("passing", grouped(estimate.passing()));
+    reply.put("none", estimate.passing().signum() == 0);
+    reply.put("seconds", seconds.min(BigInteger.valueOf(Integer.MAX_VALUE)).intValue());
+    return reply;
+  }
+
+  private static String grouped(BigInteger number) {
+    return String.format(Locale.ROOT, "%,d", number);
+  }
+}
