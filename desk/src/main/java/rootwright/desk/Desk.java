@@ -31,6 +31,7 @@ import rootwright.press.output.UnprintableException;
 import rootwright.press.paper.BlockedException;
 import rootwright.press.paper.Paper;
 import rootwright.press.paper.Version;
+import rootwright.working.Subjects;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Problem;
@@ -42,7 +43,6 @@ import rootwright.working.route.Routes;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
-import rootwright.working.subject.Subjects;
 
 /** What a coach does at the desk: one method each. Safe to use from several threads. */
 public final class Desk {

@@ -49,6 +49,9 @@ final class LatexCommands {
     word("sin", "sin");
     word("cos", "cos");
     word("tan", "tan");
+    word("cot", "cot");
+    word("csc", "csc");
+    word("sec", "sec");
     put(new Meaning(Token.Kind.OPEN, "{"), "{ lbrace");
     put(new Meaning(Token.Kind.CLOSE, "}"), "} rbrace");
     put(new Meaning(Token.Kind.OPEN, "⌊"), "lfloor");

@@ -65,6 +65,7 @@ final class Vocabulary {
     sign(",", "or", "and");
     word("mod", "mod", "modulo");
     word("discriminant", "discriminant", "disc");
+    word("csc", "csc", "cosec");
     for (String same :
         new String[] {
           "root",
@@ -82,6 +83,8 @@ final class Vocabulary {
           "sin",
           "cos",
           "tan",
+          "cot",
+          "sec",
           "gcd",
           "resultant",
           "max",

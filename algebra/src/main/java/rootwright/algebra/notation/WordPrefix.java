@@ -20,6 +20,9 @@ final class WordPrefix {
     if (first.text().equals("log") && parser.accept("_")) {
       return logarithm(parser, first);
     }
+    if (parser.accept("^")) {
+      return raised(parser, first, least);
+    }
     if (parser.peek().kind() == Token.Kind.OPEN) {
       return applied(parser, first.text(), first);
     }
@@ -32,6 +35,17 @@ final class WordPrefix {
             List.of(argument));
     parser.note(parser.written(piece.from(), piece.to()), PlainWriter.write(piece.formula()));
     return piece;
+  }
+
+  /** {@code cos^2 (x)}: a power of the value. */
+  private static Piece raised(Parser parser, Token first, int least) throws UnreadableException {
+    Piece exponent = parser.parse(Binding.POWER + 1);
+    Piece value = function(parser, first, least);
+    return parser.over(
+        new Formula.Power(value.formula(), exponent.formula()),
+        Piece.Shape.ATOM,
+        first.from(),
+        List.of(exponent, value));
   }
 
   /** {@code log_2 7}: the base becomes the second argument. */

@@ -92,6 +92,10 @@ record IdeaHint(String question, String name) {
               "Find the sum and the difference of the two values.");
       case DISCRIMINANT ->
           new IdeaHint("What tells whether two roots are equal?", "The discriminant decides.");
+      case MULTIPLE_ANGLE ->
+          new IdeaHint(
+              "Of which multiple of the angle do you know the value?",
+              "Write that multiple by powers, as an equation.");
       case ELIMINATE -> new IdeaHint("Which unknown can you get rid of?", "Eliminate one unknown.");
       case CASES -> new IdeaHint("Which cases can occur?", "Go through the cases.");
       case DIVISORS ->

@@ -31,6 +31,7 @@ public enum Idea {
   CONJUGATE("pair what belongs together", false),
   SUM_AND_DIFFERENCE("find the sum and the difference of two values", false),
   DISCRIMINANT("the discriminant", false),
+  MULTIPLE_ANGLE("a multiple of the angle is known", false),
   ELIMINATE("eliminate", false),
   CASES("go through the cases", false),
   DIVISORS("only divisors can occur", false),

@@ -10,11 +10,12 @@ import rootwright.working.solve.Given;
 import rootwright.working.solve.Solution;
 
 /** The roots of one polynomial with numbers for coefficients: whatever no other subject claims. */
-final class RootsOfOnePolynomial implements Subject {
+public final class RootsOfOnePolynomial implements Subject {
 
   private final Kinds kinds;
 
-  RootsOfOnePolynomial(Kinds kinds) {
+  /** These kinds work the asks. */
+  public RootsOfOnePolynomial(Kinds kinds) {
     this.kinds = kinds;
   }
 

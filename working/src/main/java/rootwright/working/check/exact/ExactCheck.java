@@ -1,5 +1,6 @@
 package rootwright.working.check.exact;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import rootwright.algebra.notation.Formula;
@@ -75,7 +76,9 @@ public final class ExactCheck implements ClaimCheck {
 
   /** Whether the sides are equal with these numbers put for the free letters. */
   static Verdict equalAt(Setting setting, List<Formula> sides, Map<String, Rational> letters) {
-    Unknowns unknowns = new Unknowns(setting.polynomial().degree());
+    List<Formula> written = new ArrayList<>(sides);
+    written.addAll(setting.definitions().values());
+    Unknowns unknowns = new Unknowns(setting.polynomial().degree(), Turns.order(written));
     ExactEvaluation evaluation = new ExactEvaluation(setting, unknowns, letters);
     NormalForm normalForm = new NormalForm(setting.polynomial(), unknowns);
     RationalFunction left = defined(evaluation.of(sides.get(0)), normalForm);

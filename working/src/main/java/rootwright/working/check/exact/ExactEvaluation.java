@@ -16,6 +16,7 @@ import rootwright.algebra.roots.PowerSum;
 import rootwright.algebra.roots.PowerSums;
 import rootwright.algebra.roots.ResidueAlgebra;
 import rootwright.algebra.roots.RootTower;
+import rootwright.working.problem.Angle;
 import rootwright.working.step.Setting;
 
 /**
@@ -334,6 +335,10 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
 
   @Override
   public RationalFunction application(Formula.Application application) {
+    Optional<Rational> angle = Angle.argument(application);
+    if (angle.isPresent()) {
+      return ofAngle(application.function(), angle.get());
+    }
     String name = application.function();
     int primes = 0;
     while (name.endsWith("'")) {
@@ -356,6 +361,23 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
       value = value.times(point).plus(RationalFunction.of(function.coefficient(k)));
     }
     return value;
+  }
+
+  private RationalFunction ofAngle(String function, Rational q) {
+    Turns turns =
+        unknowns
+            .turns()
+            .orElseThrow(() -> Unevaluable.form("functions of angles are not supported here"));
+    boolean pole =
+        switch (function) {
+          case "tan", "sec" -> q.minus(Rational.of(1).over(Rational.of(2))).isInteger();
+          case "cot", "csc" -> q.isInteger();
+          default -> false;
+        };
+    if (pole) {
+      throw Unevaluable.zeroDenominator(function + " has no value at this angle");
+    }
+    return turns.of(function, q);
   }
 
   @Override

@@ -2,8 +2,10 @@ package rootwright.working.check.exact;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import rootwright.algebra.factor.CyclotomicFactors;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
@@ -11,16 +13,35 @@ import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 
 /**
- * The numbering of unknowns in one evaluation: the n roots first, then square roots of numbers as
- * they are met, the imaginary unit being the square root of −1.
+ * The numbering of unknowns in one evaluation: the n roots first, then a root of unity if there are
+ * angles, then square roots of numbers as they are met, the imaginary unit being the square root of
+ * −1 or, where there are angles, a quarter turn.
  */
 final class Unknowns {
 
   private final int roots;
+  private final int order;
   private final List<Rational> squares = new ArrayList<>();
 
   Unknowns(int roots) {
+    this(roots, 1);
+  }
+
+  /**
+   * @param order of the root of unity by which angles are expressed, a multiple of 4; 1 for none
+   */
+  Unknowns(int roots, int order) {
     this.roots = roots;
+    this.order = order;
+  }
+
+  /** The functions of angles; empty if none was announced. */
+  Optional<Turns> turns() {
+    return order == 1 ? Optional.empty() : Optional.of(new Turns(order, roots));
+  }
+
+  private int firstSquareRoot() {
+    return order == 1 ? roots : roots + 1;
   }
 
   int roots() {
@@ -29,12 +50,15 @@ final class Unknowns {
 
   /** The unknown whose square is this number; the same number gives the same unknown. */
   MultivariatePolynomial squareRootOf(Rational square) {
+    if (order > 1 && square.equals(Rational.MINUS_ONE)) {
+      return new Turns(order, roots).quarter();
+    }
     int known = squares.indexOf(square);
     if (known < 0) {
       known = squares.size();
       squares.add(square);
     }
-    return MultivariatePolynomial.unknown(roots + known);
+    return MultivariatePolynomial.unknown(firstSquareRoot() + known);
   }
 
   /** Whether this polynomial is in roots alone. */
@@ -62,18 +86,38 @@ final class Unknowns {
 
   /**
    * The coefficients, polynomials in the roots, after every square of a square root has been
-   * replaced by its number: if all are zero the polynomial is zero.
+   * replaced by its number and the root of unity reduced by its cyclotomic polynomial: if all are
+   * zero the polynomial is zero.
    */
   List<MultivariatePolynomial> coefficientsOverRoots(MultivariatePolynomial polynomial) {
-    List<MultivariatePolynomial> parts = List.of(polynomial);
+    List<MultivariatePolynomial> parts =
+        order == 1
+            ? List.of(polynomial)
+            : remainder(polynomial.coefficientsIn(roots), CyclotomicFactors.cyclotomic(order));
     for (int k = 0; k < squares.size(); k++) {
       List<MultivariatePolynomial> next = new ArrayList<>();
       for (MultivariatePolynomial part : parts) {
-        next.addAll(evenAndOdd(part.coefficientsIn(roots + k), squares.get(k)));
+        next.addAll(evenAndOdd(part.coefficientsIn(firstSquareRoot() + k), squares.get(k)));
       }
       parts = next;
     }
     return parts;
+  }
+
+  /** The coefficients of the remainder of a polynomial in one unknown by a monic one. */
+  private static List<MultivariatePolynomial> remainder(
+      List<MultivariatePolynomial> coefficients, Polynomial monic) {
+    List<MultivariatePolynomial> rest = new ArrayList<>(coefficients);
+    int n = monic.degree();
+    for (int k = rest.size() - 1; k >= n; k--) {
+      MultivariatePolynomial top = rest.remove(k);
+      for (int j = 0; j < n && !top.isZero(); j++) {
+        if (!monic.coefficient(j).isZero()) {
+          rest.set(k - n + j, rest.get(k - n + j).minus(top.times(monic.coefficient(j))));
+        }
+      }
+    }
+    return rest;
   }
 
   private static List<MultivariatePolynomial> evenAndOdd(

@@ -4,12 +4,14 @@ import java.math.BigInteger;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rootwright.algebra.enclosure.ComplexBall;
 import rootwright.algebra.enclosure.RealBall;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaCases;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
+import rootwright.working.problem.Angle;
 import rootwright.working.step.Setting;
 
 /** A ball that holds the value of a formula when balls that hold the roots are put for them. */
@@ -214,6 +216,10 @@ final class BallEvaluation implements FormulaCases<ComplexBall> {
 
   @Override
   public ComplexBall application(Formula.Application application) {
+    Optional<Rational> angle = Angle.argument(application);
+    if (angle.isPresent()) {
+      return new Circle(bits).of(application.function(), angle.get());
+    }
     String name = application.function();
     int primes = (int) name.chars().filter(c -> c == '\'').count();
     Polynomial function = setting.functions().get(name.substring(0, name.length() - primes));

@@ -1,12 +1,16 @@
-package rootwright.working.subject;
+package rootwright.working;
 
 import java.util.List;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.described.DescribedRoots;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.Solution;
+import rootwright.working.subject.Inquiry;
+import rootwright.working.subject.RootsOfOnePolynomial;
+import rootwright.working.subject.Subject;
 
 /** All that a problem may be about, in the order in which a statement is offered. */
 public final class Subjects {
@@ -15,7 +19,7 @@ public final class Subjects {
 
   /** The subjects of the house; these kinds work asks about the roots of one polynomial. */
   public Subjects(Kinds kinds) {
-    subjects = List.of(new RootsOfOnePolynomial(kinds));
+    subjects = List.of(new DescribedRoots(kinds), new RootsOfOnePolynomial(kinds));
   }
 
   /**
