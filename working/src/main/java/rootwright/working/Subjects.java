@@ -3,6 +3,7 @@ package rootwright.working;
 import java.util.List;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.described.DescribedRoots;
+import rootwright.working.described.ValuesAtAngles;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
@@ -19,7 +20,9 @@ public final class Subjects {
 
   /** The subjects of the house; these kinds work asks about the roots of one polynomial. */
   public Subjects(Kinds kinds) {
-    subjects = List.of(new DescribedRoots(kinds), new RootsOfOnePolynomial(kinds));
+    subjects =
+        List.of(
+            new DescribedRoots(kinds), new ValuesAtAngles(kinds), new RootsOfOnePolynomial(kinds));
   }
 
   /**

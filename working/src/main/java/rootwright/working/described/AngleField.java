@@ -22,7 +22,8 @@ import rootwright.working.step.Setting;
  */
 final class AngleField {
 
-  private static final String ZETA = "ζ";
+  /** The name of the root of unity. */
+  static final String ZETA = "ζ";
 
   /** Above this nothing is worked. */
   static final int LARGEST_ORDER = 400;
@@ -38,11 +39,14 @@ final class AngleField {
     setting = Setting.of(cyclotomic, List.of(ZETA));
   }
 
-  /** The least such field with N a multiple of 4 that holds the formulas; empty if too large. */
+  /**
+   * The least such field that holds the formulas, N being a multiple of 4 unless cosines alone
+   * occur; empty if it would be too large.
+   */
   static Optional<AngleField> of(List<Formula> formulas) {
     Set<BigInteger> orders = new TreeSet<>();
     formulas.forEach(formula -> collect(formula, orders));
-    BigInteger order = BigInteger.valueOf(4);
+    BigInteger order = BigInteger.ONE;
     for (BigInteger one : orders) {
       order = order.multiply(one).divide(order.gcd(one));
       if (order.compareTo(BigInteger.valueOf(LARGEST_ORDER)) > 0) {
@@ -54,7 +58,13 @@ final class AngleField {
 
   private static void collect(Formula formula, Set<BigInteger> orders) {
     if (formula instanceof Formula.Application application) {
-      Angle.argument(application).map(Angle::order).ifPresent(orders::add);
+      Optional<Rational> angle = Angle.argument(application);
+      angle.map(Angle::order).ifPresent(orders::add);
+      if (angle.isPresent() && !List.of("cos", "sec").contains(application.function())) {
+        orders.add(BigInteger.valueOf(4));
+      }
+    } else if (formula instanceof Formula.ImaginaryUnit) {
+      orders.add(BigInteger.valueOf(4));
     }
     formula.parts().forEach(part -> collect(part, orders));
   }
@@ -62,6 +72,11 @@ final class AngleField {
   /** N. */
   int order() {
     return order;
+  }
+
+  /** Φ_N. */
+  Polynomial cyclotomic() {
+    return setting.polynomial();
   }
 
   /** The formula with every function of an angle, and i, written in ζ. */
@@ -86,15 +101,14 @@ final class AngleField {
             .numerator()
             .mod(BigInteger.valueOf(order))
             .intValueExact();
-    Formula cosine = cosine(k);
-    Formula sine = cosine(k - order / 4);
+    int quarter = order / 4;
     return switch (function) {
-      case "cos" -> cosine;
-      case "sin" -> sine;
-      case "tan" -> sine.over(cosine);
-      case "cot" -> cosine.over(sine);
-      case "sec" -> Formula.number(1).over(cosine);
-      default -> Formula.number(1).over(sine);
+      case "cos" -> cosine(k);
+      case "sin" -> cosine(k - quarter);
+      case "tan" -> cosine(k - quarter).over(cosine(k));
+      case "cot" -> cosine(k).over(cosine(k - quarter));
+      case "sec" -> Formula.number(1).over(cosine(k));
+      default -> Formula.number(1).over(cosine(k - quarter));
     };
   }
 
@@ -104,7 +118,8 @@ final class AngleField {
 
   private Formula power(int k) {
     int reduced = Math.floorMod(k, order);
-    return reduced == 0 ? Formula.number(1) : Formula.name(ZETA).power(reduced);
+    Formula zeta = Formula.name(ZETA);
+    return reduced == 0 ? Formula.number(1) : reduced == 1 ? zeta : zeta.power(reduced);
   }
 
   /**
@@ -139,10 +154,10 @@ final class AngleField {
     return algebra.characteristic(element).squarefreePart().primitive();
   }
 
-  /** Whether these are all the roots of some polynomial, each conjugate as often as the others. */
-  List<Integer> units() {
+  /** The numbers below N that are prime to it. */
+  private List<Integer> units() {
     List<Integer> units = new ArrayList<>();
-    for (int a = 1; a < order; a++) {
+    for (int a = 1; a <= order; a++) {
       if (BigInteger.valueOf(a).gcd(BigInteger.valueOf(order)).equals(BigInteger.ONE)) {
         units.add(a);
       }

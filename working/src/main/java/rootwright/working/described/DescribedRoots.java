@@ -230,10 +230,13 @@ public final class DescribedRoots implements Subject {
         List.of(
             new Warning(
                 WarningCode.NOT_SYMMETRIC,
-                ("The list is not complete: every polynomial with rational coefficients and these"
-                    + " roots has %s as well. List them too, or leave the place of the polynomial"
-                    + " empty and ask for one expression in these numbers.")
-                    .formatted(missing))),
+                missing.isEmpty()
+                    ? "Some of the numbers are listed more often than others that belong to them;"
+                        + " list each equally often."
+                    : ("The list is not complete: every polynomial with rational coefficients and"
+                            + " these roots has %s as well. List them too, or leave the place of"
+                            + " the polynomial empty and ask for one expression in these numbers.")
+                        .formatted(missing))),
         List.of(),
         List.of(),
         List.of(),

@@ -303,6 +303,9 @@ final class MultipleAngle {
       product = product.times(factor.polynomial().power(factor.multiplicity()));
     }
     Rational content = polynomial.lead().over(product.lead());
+    if (content.equals(Rational.MINUS_ONE)) {
+      return NormalForm.of(new Formula.Negative(Formula.product(factors)));
+    }
     if (factors.size() == 1 && content.isOne()) {
       return NormalForm.of(factors.get(0));
     }

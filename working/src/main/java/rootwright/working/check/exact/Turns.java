@@ -93,8 +93,12 @@ final class Turns {
     return power(order / 4);
   }
 
+  /** ζ^k; half a turn is −1, so that cos + i·sin is a single term. */
   private MultivariatePolynomial power(int k) {
-    return MultivariatePolynomial.term(
-        Rational.ONE, Monomial.power(unknown, Math.floorMod(k, order)));
+    int reduced = Math.floorMod(k, order);
+    int half = order / 2;
+    return reduced < half
+        ? MultivariatePolynomial.term(Rational.ONE, Monomial.power(unknown, reduced))
+        : MultivariatePolynomial.term(Rational.MINUS_ONE, Monomial.power(unknown, reduced - half));
   }
 }
