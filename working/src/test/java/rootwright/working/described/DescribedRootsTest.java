@@ -77,9 +77,9 @@ class DescribedRootsTest {
             working ->
                 assertThat(Stated.lines(solution, working.route()))
                     .startsWith(
-                        "cos(3*θ) = 4*c^3 - 3*c",
-                        "cos(π/3) = cos((5*π)/3) = cos((7*π)/3) = 1/2",
-                        "4*c^3 - 3*c - 1/2 = (1/2)*(8*c^3 - 6*c - 1)"));
+                        "cos(3*theta) = 4*c^3 - 3*c",
+                        "cos(pi/3) = cos(5*pi/3) = cos(7*pi/3) = 1/2",
+                        "4*c^3 - 3*c - 1/2 = 1/2*(8*c^3 - 6*c - 1)"));
   }
 
   @Test
