@@ -1,0 +1,18 @@
+package rootwright.working.proof;
+
+import java.util.Optional;
+import rootwright.algebra.notation.Formula;
+
+/**
+ * A line of a proof in chosen letters.
+ *
+ * @param words what is said
+ * @param shown the equation, confirmed by expansion; empty for an argument
+ */
+public record CheckedLine(String words, Optional<Formula> shown) {
+
+  /** Whether the line is an argument rather than a confirmed computation. */
+  public boolean isArgument() {
+    return shown.isEmpty();
+  }
+}

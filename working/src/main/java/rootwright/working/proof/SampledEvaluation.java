@@ -1,0 +1,117 @@
+package rootwright.working.proof;
+
+import java.util.HashMap;
+import java.util.Map;
+import java.util.SplittableRandom;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.number.Rational;
+
+/** Puts a number drawn by chance for every letter; the same letter always gets the same number. */
+final class SampledEvaluation extends LetterEvaluation<Surd> {
+
+  private final SplittableRandom random;
+  private final Map<String, Rational> drawn = new HashMap<>();
+
+  SampledEvaluation(Identity identity, SplittableRandom random) {
+    super(identity);
+    this.random = random;
+  }
+
+  @Override
+  Surd number(Rational value) {
+    return Surd.of(value);
+  }
+
+  @Override
+  Surd letter(String spelling) {
+    return Surd.of(drawn.computeIfAbsent(spelling, fresh -> draw()));
+  }
+
+  private Rational draw() {
+    return Rational.of(random.nextInt(-40, 41), random.nextInt(1, 6));
+  }
+
+  @Override
+  Surd plus(Surd left, Surd right) {
+    return left.plus(right);
+  }
+
+  @Override
+  Surd negate(Surd value) {
+    return Surd.of(Rational.MINUS_ONE).times(value);
+  }
+
+  @Override
+  Surd times(Surd left, Surd right) {
+    return left.times(right);
+  }
+
+  @Override
+  Surd over(Surd left, Surd right) {
+    return left.over(right);
+  }
+
+  @Override
+  Surd squareRoot(Formula radicand) {
+    return Surd.root(valueOf(radicand).rational());
+  }
+
+  @Override
+  Surd applied(Formula body, int derivatives, Surd point) {
+    Formula derived = body;
+    for (int k = 0; k < derivatives; k++) {
+      derived = Derivative.of(derived, "x");
+    }
+    return new AtPoint(point).valueOf(derived);
+  }
+
+  /** The same letters, but x is the point at which a function is taken. */
+  private final class AtPoint extends LetterEvaluation<Surd> {
+    private final Surd point;
+
+    AtPoint(Surd point) {
+      super(SampledEvaluation.this.identity());
+      this.point = point;
+    }
+
+    @Override
+    Surd number(Rational value) {
+      return Surd.of(value);
+    }
+
+    @Override
+    Surd letter(String spelling) {
+      return spelling.equals("x") ? point : SampledEvaluation.this.letter(spelling);
+    }
+
+    @Override
+    Surd plus(Surd left, Surd right) {
+      return left.plus(right);
+    }
+
+    @Override
+    Surd negate(Surd value) {
+      return SampledEvaluation.this.negate(value);
+    }
+
+    @Override
+    Surd times(Surd left, Surd right) {
+      return left.times(right);
+    }
+
+    @Override
+    Surd over(Surd left, Surd right) {
+      return left.over(right);
+    }
+
+    @Override
+    Surd squareRoot(Formula radicand) {
+      return SampledEvaluation.this.squareRoot(radicand);
+    }
+
+    @Override
+    Surd applied(Formula body, int derivatives, Surd inner) {
+      return SampledEvaluation.this.applied(body, derivatives, inner);
+    }
+  }
+}
