@@ -25,6 +25,8 @@ class FloorsTest {
 
   @ArchTest static final ArchRule packagesOfThePressFormNoCycle = noCycleIn("press");
 
+  @ArchTest static final ArchRule packagesOfTheLessonFormNoCycle = noCycleIn("lesson");
+
   @ArchTest static final ArchRule packagesOfTheWebFormNoCycle = noCycleIn("web");
 
   @ArchTest

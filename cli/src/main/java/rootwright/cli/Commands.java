@@ -4,6 +4,7 @@ import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import rootwright.desk.Desk;
+import rootwright.desk.lesson.LessonDesk;
 
 /** Makes commands with the console and the desk they work with. */
 final class Commands implements CommandLine.IFactory {
@@ -20,6 +21,7 @@ final class Commands implements CommandLine.IFactory {
             SiblingCommand.class, () -> new SiblingCommand(console, desk),
             ShelfCommand.class, () -> new ShelfCommand(console, desk),
             PaperCommand.class, () -> new PaperCommand(console, desk),
+            BoardCommand.class, () -> new BoardCommand(console, new LessonDesk()),
             OpenCommand.class, () -> new OpenCommand(console));
   }
 

@@ -17,6 +17,7 @@ import picocli.CommandLine.Option;
       SiblingCommand.class,
       ShelfCommand.class,
       PaperCommand.class,
+      BoardCommand.class,
       OpenCommand.class
     })
 public final class Main implements Runnable {

@@ -14,14 +14,19 @@ import rootwright.press.document.Layout;
  * A family of type that is shipped with the program, and the measures of its letters. The serif
  * matches the formulas; large print is set without serifs.
  */
-enum Typeface {
+public enum Typeface {
+  /** Matches the formulas. */
   SERIF("CMU Serif", "cmunrm", "cmunbx", "cmunti"),
+  /** For large print. */
   SANS("CMU Sans Serif", "cmunss", "cmunsx", "cmunsi");
 
   /** One cut of the family. */
-  enum Cut {
+  public enum Cut {
+    /** Upright. */
     PLAIN,
+    /** Upright and bold. */
     BOLD,
+    /** Slanted. */
     ITALIC
   }
 
@@ -55,16 +60,17 @@ enum Typeface {
   }
 
   /** The width of a text in points, without kerning. */
-  double width(String text, Cut cut, double size) {
+  public double width(String text, Cut cut, double size) {
     return font(cut).deriveFont((float) size).getStringBounds(text, EXACT).getWidth();
   }
 
   /** Whether the family has the character. */
-  boolean has(int codePoint) {
+  public boolean has(int codePoint) {
     return font(Cut.PLAIN).canDisplay(codePoint);
   }
 
-  private synchronized Font font(Cut cut) {
+  /** The font of a cut at one point, to be drawn with. */
+  public synchronized Font font(Cut cut) {
     return loaded.computeIfAbsent(cut, this::load);
   }
 

@@ -26,8 +26,8 @@ final class NewtonsIdentities implements Topic {
       equation(
           letters -> {
             int n = letters.n();
-            return "p_%d - (%s) %s %d*e_%d = 0"
-                .formatted(n, Texts.alternating(n, n - 1), n % 2 == 0 ? "+" : "-", n, n);
+            return "p_%d%s %s %d*e_%d = 0"
+                .formatted(n, Texts.newton(n, n - 1), n % 2 == 0 ? "+" : "-", n, n);
           });
 
   private static final General ABOVE =
@@ -106,7 +106,7 @@ final class NewtonsIdentities implements Topic {
                     computed("For k equal to two:", SECOND),
                     computed("For k equal to three:", THIRD),
                     computed(
-                        "Above n, multiply P(r) = 0 by powers of r before adding; the term with k"
+                        "Above n, multiply `P({r}) = 0` by powers of `{r}` before adding; the term with k"
                             + " is gone:",
                         ABOVE))),
             Boundary.of(
@@ -129,7 +129,7 @@ final class NewtonsIdentities implements Topic {
     return new Trick(
         "Above the degree the factor is gone",
         List.of(
-            argued("Multiply P(r) = 0 by r before adding over the roots."),
+            argued("Multiply `P({r}) = 0` by `{r}` before adding over the roots."),
             computed("No term has a factor of its own any more:", ABOVE)));
   }
 

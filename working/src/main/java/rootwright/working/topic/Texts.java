@@ -19,6 +19,16 @@ final class Texts {
     return text.toString();
   }
 
+  /** {@code - e_1*p_(k-1) + e_2*p_(k-2)} and so on, to be appended to p_k. */
+  static String newton(int k, int to) {
+    StringBuilder text = new StringBuilder();
+    for (int j = 1; j <= to; j++) {
+      text.append(j % 2 == 1 ? " - " : " + ");
+      text.append("e_").append(j).append("*p_").append(k - j);
+    }
+    return text.toString();
+  }
+
   /** {@code x^3 - e_1*x^2 + e_2*x - e_3} in the given unknown. */
   static String monic(Letters letters, String x) {
     int n = letters.n();

@@ -1,0 +1,5 @@
+/** Captions and chapters from the narration. */
+@NullMarked
+package rootwright.lesson.caption;
+
+import org.jspecify.annotations.NullMarked;

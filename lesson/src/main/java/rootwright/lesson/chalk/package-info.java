@@ -1,0 +1,5 @@
+/** The board plan for chalk. */
+@NullMarked
+package rootwright.lesson.chalk;
+
+import org.jspecify.annotations.NullMarked;

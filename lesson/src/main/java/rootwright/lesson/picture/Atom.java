@@ -1,0 +1,63 @@
+package rootwright.lesson.picture;
+
+import rootwright.press.formula.Drawing;
+import rootwright.press.pdf.Typeface;
+
+/** What is set in a row, one after the other. */
+sealed interface Atom {
+
+  double width();
+
+  double ascent();
+
+  double descent();
+
+  /** The room before it, which is not wanted at the beginning of a row. */
+  double room();
+
+  /** Whether a row may end before it. */
+  boolean mayBreak();
+
+  /** A word. */
+  record Word(String text, double size, Typeface.Cut cut, double room, boolean mayBreak)
+      implements Atom {
+    @Override
+    public double width() {
+      return Typeface.SERIF.width(text, cut, size);
+    }
+
+    @Override
+    public double ascent() {
+      return 0.72 * size;
+    }
+
+    @Override
+    public double descent() {
+      return 0.22 * size;
+    }
+  }
+
+  /**
+   * A piece of a formula.
+   *
+   * @param key what it says, by which pieces of two lines are compared
+   * @param sign whether it is only a sign between terms
+   */
+  record Piece(Drawing drawing, String key, boolean sign, double room, boolean mayBreak)
+      implements Atom {
+    @Override
+    public double width() {
+      return drawing.width();
+    }
+
+    @Override
+    public double ascent() {
+      return drawing.height() - drawing.depth();
+    }
+
+    @Override
+    public double descent() {
+      return drawing.depth();
+    }
+  }
+}

@@ -1,0 +1,116 @@
+package rootwright.lesson.picture;
+
+import java.util.ArrayList;
+import java.util.List;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.NormalForm;
+import rootwright.press.formula.Breaks;
+import rootwright.press.formula.Drawing;
+import rootwright.press.formula.Engraver;
+import rootwright.press.formula.FormulaScripts;
+import rootwright.press.formula.Style;
+
+/** Takes a formula apart into terms and the signs between them, so that each can be marked. */
+final class Pieces {
+
+  private static final double RELATION = 5 / 18.0;
+  private static final double BINARY = 4 / 18.0;
+
+  private final double size;
+  private final double widest;
+  private final List<Atom.Piece> pieces = new ArrayList<>();
+
+  private Pieces(double size, double widest) {
+    this.size = size;
+    this.widest = widest;
+  }
+
+  /**
+   * The pieces of a formula.
+   *
+   * @param widest what fits in a row; a wider term is taken apart further
+   */
+  static List<Atom.Piece> of(Formula formula, double size, double widest) {
+    Pieces made = new Pieces(size, widest);
+    made.add(NormalForm.of(formula), 0, false);
+    return made.pieces;
+  }
+
+  private void add(Formula formula, double room, boolean mayBreak) {
+    if (formula instanceof Formula.Relation relation) {
+      add(relation.sides().get(0), room, mayBreak);
+      for (int k = 0; k < relation.comparisons().size(); k++) {
+        sign(sign(relation.comparisons().get(k)), RELATION);
+        add(relation.sides().get(k + 1), RELATION, false);
+      }
+    } else if (formula instanceof Formula.Sum sum) {
+      add(sum.terms().get(0), room, mayBreak);
+      for (Formula term : sum.terms().subList(1, sum.terms().size())) {
+        boolean minus =
+            term instanceof Formula.Negative
+                || (term instanceof Formula.Numeral number && number.value().signum() < 0);
+        sign(minus ? "-" : "+", BINARY);
+        add(minus ? opposite(term) : term, BINARY, false);
+      }
+    } else if (formula instanceof Formula.Listing listing) {
+      for (int k = 0; k < listing.items().size(); k++) {
+        add(listing.items().get(k), k == 0 ? room : RELATION, k > 0);
+        if (k < listing.items().size() - 1) {
+          pieces.add(new Atom.Piece(drawn(","), ",", true, 0, false));
+        }
+      }
+    } else {
+      term(formula, room, mayBreak);
+    }
+  }
+
+  private static Formula opposite(Formula term) {
+    return term instanceof Formula.Negative negative
+        ? negative.of()
+        : Formula.number(((Formula.Numeral) term).value().negate());
+  }
+
+  private void sign(String latex, double room) {
+    pieces.add(new Atom.Piece(drawn(latex), latex, true, room * size, true));
+  }
+
+  private void term(Formula term, double room, boolean mayBreak) {
+    Formula bracketed = term instanceof Formula.Sum ? new Formula.Product(List.of(term)) : term;
+    Drawing whole = drawn(FormulaScripts.USUAL.latex().apply(bracketed));
+    if (whole.width() <= widest) {
+      pieces.add(
+          new Atom.Piece(
+              whole, FormulaScripts.USUAL.unicode().apply(term), false, room * size, mayBreak));
+      return;
+    }
+    boolean first = true;
+    for (Formula part :
+        Breaks.pieces(
+            term, part -> drawn(FormulaScripts.USUAL.latex().apply(part)).width() <= widest)) {
+      pieces.add(
+          new Atom.Piece(
+              drawn(FormulaScripts.USUAL.latex().apply(part)),
+              FormulaScripts.USUAL.unicode().apply(part),
+              false,
+              first ? room * size : Breaks.leadingRoom(part) / 18.0 * size,
+              !first || mayBreak));
+      first = false;
+    }
+  }
+
+  private Drawing drawn(String latex) {
+    return Engraver.engrave(latex, Style.DISPLAY, size);
+  }
+
+  private static String sign(Formula.Comparison comparison) {
+    return switch (comparison) {
+      case EQUAL -> "=";
+      case NOT_EQUAL -> "\\ne";
+      case LESS -> "<";
+      case AT_MOST -> "\\le";
+      case GREATER -> ">";
+      case AT_LEAST -> "\\ge";
+      case CONGRUENT -> "\\equiv";
+    };
+  }
+}
