@@ -16,6 +16,7 @@ import java.util.Optional;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
 import rootwright.desk.contract.RefusalContract;
+import rootwright.web.endpoint.CheckEndpoint;
 import rootwright.web.endpoint.ComposeEndpoints;
 import rootwright.web.endpoint.JobEndpoints;
 import rootwright.web.endpoint.KeptEndpoints;
@@ -127,6 +128,7 @@ public final class DeskServer implements AutoCloseable {
     new SetEndpoint(desk, readings).addTo(routes);
     new WorkEndpoint(desk, solver, jobs, profile, recent).addTo(routes);
     new ComposeEndpoints(desk, jobs, settings.folder().resolve("shelf.txt")).addTo(routes);
+    new CheckEndpoint(desk, jobs).addTo(routes);
     new OrderEndpoints(desk, readings).addTo(routes);
     new JobEndpoints(jobs).addTo(routes);
   }

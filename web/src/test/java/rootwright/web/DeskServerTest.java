@@ -111,7 +111,9 @@ class DeskServerTest {
   void everyScriptOfThePageIsAnnouncedSoThatNoneWaitsForAnother() throws Exception {
     Path scripts = Path.of(DeskServer.class.getResource("/rootwright/web/page/script").toURI());
     String page =
-        get("/index.html").sentTo(desk.address()) + get("/compose.html").sentTo(desk.address());
+        get("/index.html").sentTo(desk.address())
+            + get("/compose.html").sentTo(desk.address())
+            + get("/check.html").sentTo(desk.address());
     try (var files = Files.list(scripts)) {
       assertThat(files.map(file -> "script/" + file.getFileName()))
           .isNotEmpty()

@@ -1,19 +1,15 @@
 package rootwright.web.endpoint;
 
 import com.fasterxml.jackson.databind.JsonNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
-import java.time.Duration;
-import java.util.Optional;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
 import rootwright.desk.contract.FormulaForms;
 import rootwright.desk.contract.SolutionContract;
 import rootwright.web.job.Budget;
-import rootwright.web.job.Event;
 import rootwright.web.job.Job;
 import rootwright.web.job.Jobs;
 import rootwright.web.job.Progress;
@@ -27,8 +23,6 @@ import rootwright.working.solve.Solution;
 
 /** The main job: a problem in, a checked answer with its worked routes out. */
 public final class WorkEndpoint {
-
-  private static final Duration AT_ONCE = Duration.ofMillis(900);
 
   private final Desk desk;
   private final Solver solver;
@@ -61,12 +55,7 @@ public final class WorkEndpoint {
     Job job =
         jobs.start(
             JobName.in(body), Budget.PROBLEM, progress -> solve(statement, taught, progress));
-    Optional<Event> last = job.await(AT_ONCE);
-    if (last.isEmpty()) {
-      Reply.json(context.status(202), JsonNodeFactory.instance.objectNode().put("job", job.id()));
-    } else {
-      Reply.json(context.status(statusOf(last.get())), last.get().data());
-    }
+    Prompt.reply(context, job);
   }
 
   private JsonNode solve(Statement statement, ClassProfile taught, Progress progress)
@@ -83,12 +72,5 @@ public final class WorkEndpoint {
               UnicodeWriter.write(AnswerFormula.of(solution.answer()))));
     }
     return reply;
-  }
-
-  private static int statusOf(Event last) {
-    if (last.name().equals("done")) {
-      return 200;
-    }
-    return last.data().path("status").asInt(422);
   }
 }

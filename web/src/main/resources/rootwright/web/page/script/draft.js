@@ -1,6 +1,6 @@
 // What is typed survives a reload: the blanks are kept per address until the address says them.
 
-const KEY = "rootwright.draft";
+const KEY = `rootwright.draft${location.pathname}`;
 
 /** Keeps what stands in the blanks at this address. */
 export function keepDraft(kind, blanks, named = {}) {

@@ -44,6 +44,14 @@ export function work(statement, signal, progress) {
   });
 }
 
+/** Judges somebody's lines; long work reports progress as `work` does. */
+export function check(working, signal, progress) {
+  return named(signal, async (job) => {
+    const reply = await ask("POST", "/api/check", { ...working, job }, signal);
+    return reply.job ? follow(reply.job, signal, { progress }) : reply;
+  });
+}
+
 /** Work under a name of ours, which is stopped when the signal aborts or the page goes away. */
 async function named(signal, act) {
   const job = crypto.randomUUID();

@@ -34,7 +34,9 @@ export function takeSection(solution, typed) {
       unbroken(make("button", { type: "button", onclick: () => print() }, "print"), ";"),
       " or ",
       make("button", { type: "button", class: "shelve", onclick: () => shelve(typed, told) }, "keep it on the shelf"),
-      ".",
+      ". ",
+      make("a", { href: `/check.html?${new URLSearchParams(typed)}` }, "Check somebody's working"),
+      " of it.",
       told,
     ),
   );
