@@ -56,23 +56,21 @@ public final class Ideal {
     return basis.stream().anyMatch(element -> element.value().isConstant());
   }
 
-  /** What is left of a polynomial: zero exactly for members; equal for equal classes. */
-  public MultivariatePolynomial reduce(MultivariatePolynomial polynomial) {
-    return reduce(start(polynomial), basis, new int[1]).value();
-  }
-
-  /** The constant to which a polynomial is equal wherever the equations hold, if it is one. */
+  /**
+   * The constant to which a polynomial is equal wherever the equations hold, if it is seen to be.
+   */
   public Optional<Rational> constant(MultivariatePolynomial polynomial) {
-    MultivariatePolynomial rest = reduce(polynomial);
-    return rest.isConstant() ? Optional.of(rest.coefficient(Monomial.ONE)) : Optional.empty();
+    return rest(polynomial)
+        .map(Combined::value)
+        .filter(MultivariatePolynomial::isConstant)
+        .map(value -> value.coefficient(Monomial.ONE));
   }
 
-  /** Factors f_k with polynomial = Σ f_k · generator_k; empty if it is no member. */
+  /** Factors f_k with polynomial = Σ f_k · generator_k; empty if it is not seen to be a member. */
   public Optional<List<MultivariatePolynomial>> factors(MultivariatePolynomial polynomial) {
-    Combined rest = reduce(start(polynomial), basis, new int[1]);
-    return rest.value().isZero()
-        ? Optional.of(rest.factors().stream().map(MultivariatePolynomial::negate).toList())
-        : Optional.empty();
+    return rest(polynomial)
+        .filter(rest -> rest.value().isZero())
+        .map(rest -> rest.factors().stream().map(MultivariatePolynomial::negate).toList());
   }
 
   /** Whether the equations have finitely many common complex solutions. */
@@ -91,9 +89,17 @@ public final class Ideal {
    * are the values at the common solutions. Empty if there is none up to degree 60.
    */
   public Optional<Polynomial> minimalPolynomial(MultivariatePolynomial polynomial) {
+    try {
+      return leastRelation(polynomial);
+    } catch (TooLong bound) {
+      return Optional.empty();
+    }
+  }
+
+  private Optional<Polynomial> leastRelation(MultivariatePolynomial polynomial) {
     List<MultivariatePolynomial> rows = new ArrayList<>();
     List<Polynomial> relations = new ArrayList<>();
-    MultivariatePolynomial power = reduce(MultivariatePolynomial.ONE);
+    MultivariatePolynomial power = reduced(MultivariatePolynomial.ONE);
     for (int k = 0; k <= HIGHEST_DIMENSION; k++) {
       MultivariatePolynomial row = power;
       Polynomial relation = Polynomial.monomial(Rational.ONE, k);
@@ -108,12 +114,21 @@ public final class Ideal {
       }
       rows.add(row);
       relations.add(relation);
-      power = reduce(power.times(polynomial));
-      if (power.terms().size() > LONGEST) {
-        return Optional.empty();
-      }
+      power = reduced(power.times(polynomial));
     }
     return Optional.empty();
+  }
+
+  private Optional<Combined> rest(MultivariatePolynomial polynomial) {
+    try {
+      return Optional.of(reduce(start(polynomial), basis, new int[1]));
+    } catch (TooLong bound) {
+      return Optional.empty();
+    }
+  }
+
+  private MultivariatePolynomial reduced(MultivariatePolynomial polynomial) {
+    return reduce(start(polynomial), basis, new int[1]).value();
   }
 
   private Combined start(MultivariatePolynomial polynomial) {

@@ -15,6 +15,7 @@ public enum WarningCode {
   RATIONAL_ROOT("rational-root"),
   DOMAIN_OPEN("domain-open"),
   CONTRADICTORY("contradictory"),
+  REDUNDANT("redundant"),
   BY_COINCIDENCE("by-coincidence"),
   PAIRS_OPEN("pairs-open"),
   READ_AS("read-as"),

@@ -9,12 +9,12 @@ import rootwright.algebra.number.Rational;
  * A sum of multiples as a person writes it: no factor 1, no multiple of 0, a minus before a
  * negative multiple.
  */
-final class Combination {
+public final class Combination {
 
   private final List<Formula> terms = new ArrayList<>();
 
   /** Adds a multiple of a formula; nothing for the factor 0. */
-  Combination plus(Rational factor, Formula formula) {
+  public Combination plus(Rational factor, Formula formula) {
     if (!factor.isZero()) {
       Formula size = multiple(factor.absolute(), formula);
       terms.add(factor.signum() < 0 ? new Formula.Negative(size) : size);
@@ -23,12 +23,12 @@ final class Combination {
   }
 
   /** Adds a formula. */
-  Combination plus(Formula formula) {
+  public Combination plus(Formula formula) {
     return plus(Rational.ONE, formula);
   }
 
   /** Adds a number; nothing for 0. */
-  Combination plus(Rational number) {
+  public Combination plus(Rational number) {
     if (!number.isZero()) {
       terms.add(Formula.number(number));
     }
@@ -36,7 +36,7 @@ final class Combination {
   }
 
   /** Adds the terms of a sum one by one; nothing for 0. */
-  Combination plusTerms(Formula sum) {
+  public Combination plusTerms(Formula sum) {
     if (sum instanceof Formula.Sum several) {
       terms.addAll(several.terms());
     } else if (!sum.equals(Formula.number(0))) {
@@ -46,17 +46,17 @@ final class Combination {
   }
 
   /** Whether nothing has been added. */
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return terms.isEmpty();
   }
 
   /** The sum; 0 if nothing was added. */
-  Formula formula() {
+  public Formula formula() {
     return Formula.sum(terms);
   }
 
   /** A product without factors 1; factors that are products are taken apart. */
-  static Formula product(List<Formula> factors) {
+  public static Formula product(List<Formula> factors) {
     List<Formula> kept = new ArrayList<>();
     for (Formula factor : factors) {
       if (factor instanceof Formula.Product product) {
@@ -69,7 +69,7 @@ final class Combination {
   }
 
   /** The power, written without exponent 1. */
-  static Formula power(Formula base, int exponent) {
+  public static Formula power(Formula base, int exponent) {
     return exponent == 1 ? base : base.power(exponent);
   }
 

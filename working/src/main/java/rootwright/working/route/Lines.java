@@ -15,13 +15,13 @@ import rootwright.working.step.Step;
  * <p>Nothing is said twice: of neighbouring sides that look the same one is kept, and a line that
  * then has a single side, or stands there already, is left out.
  */
-final class Lines {
+public final class Lines {
 
   private final Setting setting;
   private final List<Step> steps;
 
   /** No lines yet; those to come speak of this setting. */
-  Lines(Setting setting) {
+  public Lines(Setting setting) {
     this(setting, new ArrayList<>());
   }
 
@@ -31,22 +31,22 @@ final class Lines {
   }
 
   /** The same sheet, on which the lines written through the result speak of another setting. */
-  Lines in(Setting other) {
+  public Lines in(Setting other) {
     return new Lines(other, steps);
   }
 
   /** The setting of the lines written here. */
-  Setting setting() {
+  public Setting setting() {
     return setting;
   }
 
   /** Writes the line {@code sides[0] = sides[1] = …}. */
-  void add(Idea idea, String reason, Formula... sides) {
+  public void add(Idea idea, String reason, Formula... sides) {
     add(idea, reason, List.of(sides));
   }
 
   /** Writes the line {@code sides[0] = sides[1] = …}. */
-  void add(Idea idea, String reason, List<Formula> sides) {
+  public void add(Idea idea, String reason, List<Formula> sides) {
     List<Formula> kept = new ArrayList<>();
     for (Formula side : sides) {
       Formula normal = NormalForm.of(side);
@@ -68,17 +68,17 @@ final class Lines {
   }
 
   /** Takes over lines that were written elsewhere. */
-  void addAll(List<Step> others) {
+  public void addAll(List<Step> others) {
     steps.addAll(others);
   }
 
   /** Writes the line that the images of a map are the roots of a polynomial. */
-  void addRoots(Idea idea, String reason, Formula shown, Claim.HasRoots claim) {
+  public void addRoots(Idea idea, String reason, Formula shown, Claim.HasRoots claim) {
     steps.add(new Step(shown, reason, idea, claim));
   }
 
   /** The lines so far. */
-  List<Step> steps() {
+  public List<Step> steps() {
     return List.copyOf(steps);
   }
 }

@@ -19,20 +19,20 @@ import rootwright.algebra.polynomial.MultivariatePolynomial;
  * @param form unknown k − 1 stands for the quantity with index k
  * @param name the name of the quantity with an index, from 1
  */
-record NamedForm(MultivariatePolynomial form, IntFunction<Formula> name) {
+public record NamedForm(MultivariatePolynomial form, IntFunction<Formula> name) {
 
   /** The form in e_1, e_2, …. */
-  static NamedForm inElementary(MultivariatePolynomial form) {
+  public static NamedForm inElementary(MultivariatePolynomial form) {
     return new NamedForm(form, NamedForm::elementary);
   }
 
   /** The name e_k. */
-  static Formula elementary(int k) {
+  public static Formula elementary(int k) {
     return new Formula.Family("e", Formula.number(k));
   }
 
   /** The indices of the quantities that occur. */
-  SortedSet<Integer> indices() {
+  public SortedSet<Integer> indices() {
     SortedSet<Integer> indices = new TreeSet<>();
     for (int k = 0; k < form.unknowns(); k++) {
       if (form.degreeIn(k) > 0) {
@@ -43,7 +43,7 @@ record NamedForm(MultivariatePolynomial form, IntFunction<Formula> name) {
   }
 
   /** With the names. */
-  Formula written() {
+  public Formula written() {
     Combination sum = new Combination();
     for (Map.Entry<Monomial, Rational> term : ordered()) {
       sum.plus(term.getValue(), product(term.getKey(), name));
@@ -56,7 +56,7 @@ record NamedForm(MultivariatePolynomial form, IntFunction<Formula> name) {
    *
    * @param values the value of the quantity with index k, from 0, at place k
    */
-  Formula worked(List<Rational> values) {
+  public Formula worked(List<Rational> values) {
     Combination sum = new Combination();
     for (Map.Entry<Monomial, Rational> term : without(values).ordered()) {
       sum.plus(term.getValue(), product(term.getKey(), k -> Formula.number(values.get(k))));
@@ -78,7 +78,7 @@ record NamedForm(MultivariatePolynomial form, IntFunction<Formula> name) {
   }
 
   /** The form without the products that are zero because a quantity is. */
-  NamedForm without(List<Rational> values) {
+  public NamedForm without(List<Rational> values) {
     Map<Monomial, Rational> kept = new HashMap<>(form.terms());
     kept.keySet()
         .removeIf(
@@ -89,7 +89,7 @@ record NamedForm(MultivariatePolynomial form, IntFunction<Formula> name) {
   }
 
   /** The value at the values, indexed as in {@link #worked}. */
-  Rational value(List<Rational> values) {
+  public Rational value(List<Rational> values) {
     return form.at(values.subList(1, values.size()));
   }
 
