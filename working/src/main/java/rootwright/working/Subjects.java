@@ -4,6 +4,7 @@ import java.util.List;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.described.DescribedRoots;
 import rootwright.working.described.ValuesAtAngles;
+import rootwright.working.identity.IdentityUnderCondition;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
@@ -12,6 +13,7 @@ import rootwright.working.solve.Solution;
 import rootwright.working.subject.Inquiry;
 import rootwright.working.subject.RootsOfOnePolynomial;
 import rootwright.working.subject.Subject;
+import rootwright.working.values.ValuesOfNumbers;
 
 /** All that a problem may be about, in the order in which a statement is offered. */
 public final class Subjects {
@@ -22,7 +24,11 @@ public final class Subjects {
   public Subjects(Kinds kinds) {
     subjects =
         List.of(
-            new DescribedRoots(kinds), new ValuesAtAngles(kinds), new RootsOfOnePolynomial(kinds));
+            new IdentityUnderCondition(),
+            new ValuesOfNumbers(kinds),
+            new DescribedRoots(kinds),
+            new ValuesAtAngles(kinds),
+            new RootsOfOnePolynomial(kinds));
   }
 
   /**

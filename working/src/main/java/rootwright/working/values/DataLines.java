@@ -10,11 +10,11 @@ import java.util.TreeSet;
 import java.util.function.IntFunction;
 import rootwright.algebra.ideal.Ideal;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.NormalForm;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
-import rootwright.working.route.Lines;
 import rootwright.working.route.NamedForm;
 import rootwright.working.step.Claim;
 import rootwright.working.step.Idea;
@@ -168,7 +168,6 @@ final class DataLines {
       GivenValue given, int k, MultivariatePolynomial rest, MultivariatePolynomial factor) {
     Rational under = withKnown(factor).coefficient(Monomial.ONE);
     Rational value = withKnown(rest).coefficient(Monomial.ONE).negate().over(under);
-    Lines written = new Lines(setting);
     SortedSet<Integer> used = new TreeSet<>();
     used.addAll(NamedForm.inElementary(rest).indices());
     used.addAll(NamedForm.inElementary(factor).indices());
@@ -190,16 +189,17 @@ final class DataLines {
       for (int i = 1; i <= data.count(); i++) {
         values.add(known.getOrDefault(i, Rational.ZERO));
       }
-      written.add(
-          Idea.NEWTON,
-          "solve for it",
-          name.apply(k),
-          fraction(new NamedForm(over, name).written(), new NamedForm(below, name).written()),
-          fraction(
-              new NamedForm(over, name).worked(values),
-              Formula.number(withKnown(below).coefficient(Monomial.ONE))),
-          Formula.number(value));
-      steps.addAll(written.steps());
+      steps.add(
+          line(
+              setting,
+              Idea.NEWTON,
+              "solve for it",
+              name.apply(k),
+              fraction(new NamedForm(over, name).written(), new NamedForm(below, name).written()),
+              fraction(
+                  new NamedForm(over, name).worked(values),
+                  Formula.number(withKnown(below).coefficient(Monomial.ONE))),
+              Formula.number(value)));
     }
     lines.put(k, steps);
     needs.put(k, used);
@@ -224,6 +224,22 @@ final class DataLines {
         "an identity; given is the value " + UnicodeWriter.write(Formula.number(given.value())),
         given.shown(),
         given.written(name));
+  }
+
+  /**
+   * The line with these sides, of neighbours that look the same only one. Letters such as e_1 stay
+   * letters, which a {@link rootwright.working.route.Lines sheet of lines} would not leave them.
+   */
+  static Step line(Setting setting, Idea idea, String reason, Formula... sides) {
+    List<Formula> kept = new ArrayList<>();
+    for (Formula side : sides) {
+      boolean same =
+          !kept.isEmpty() && NormalForm.of(kept.get(kept.size() - 1)).equals(NormalForm.of(side));
+      if (!same) {
+        kept.add(side);
+      }
+    }
+    return Step.equation(setting, idea, reason, kept.toArray(Formula[]::new));
   }
 
   private static Formula fraction(Formula over, Formula under) {

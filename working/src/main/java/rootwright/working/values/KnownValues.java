@@ -10,7 +10,6 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.working.answer.Answer;
 import rootwright.working.route.Combination;
-import rootwright.working.route.Lines;
 import rootwright.working.route.NamedForm;
 import rootwright.working.route.Working;
 import rootwright.working.solve.TwoChecks;
@@ -118,14 +117,14 @@ final class KnownValues {
     steps.add(inElementary());
     Formula above = new NamedForm(checked.over(), ElementaryNames::letter).worked(values);
     Formula below = new NamedForm(checked.under(), ElementaryNames::letter).worked(values);
-    Lines last = new Lines(setting);
-    last.add(
-        Idea.ARITHMETIC,
-        free.isEmpty() ? "with these numbers" : "what is not known drops out",
-        checked.written(checked.over(), checked.under()),
-        below.equals(Formula.number(1)) ? above : above.over(below),
-        Formula.number(value));
-    steps.addAll(last.steps());
+    steps.add(
+        DataLines.line(
+            setting,
+            Idea.ARITHMETIC,
+            free.isEmpty() ? "with these numbers" : "what is not known drops out",
+            checked.written(checked.over(), checked.under()),
+            below.equals(Formula.number(1)) ? above : above.over(below),
+            Formula.number(value)));
     return Optional.of(steps);
   }
 

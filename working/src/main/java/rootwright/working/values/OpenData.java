@@ -129,8 +129,13 @@ final class OpenData {
             PolynomialFormula.of(polynomial, data.names().get(0)),
             Formula.number(0));
     checks.require(equation.shown(), equation.claim());
+    List<Working> climbed =
+        ask instanceof DataAskText.ForExpression
+            ? ReciprocalPowers.of(problem, found.answer(), checks).stream().toList()
+            : List.of();
     return before(
         equation,
+        climbed,
         found,
         ValuesOfNumbers.given(data, ask.shown(), PolynomialFormula.of(polynomial, data.unknown())),
         data.inWords(data.domain().orElse(NumberDomain.COMPLEX), true)
@@ -154,12 +159,17 @@ final class OpenData {
 
   /** The solution with a line in front of every route. */
   private static Solution before(
-      Step line, Solution found, Given given, String statement, List<Warning> warnings) {
+      Step line,
+      List<Working> more,
+      Solution found,
+      Given given,
+      String statement,
+      List<Warning> warnings) {
     List<Warning> all = new ArrayList<>(warnings);
     found.warnings().stream()
         .filter(w -> w.code() != WarningCode.REDUCIBLE && w.code() != WarningCode.NOT_SYMMETRIC)
         .forEach(all::add);
-    List<Working> routes = new ArrayList<>();
+    List<Working> routes = new ArrayList<>(more);
     for (Working working : found.routes()) {
       List<Step> steps = new ArrayList<>(List.of(line));
       steps.addAll(working.steps());
