@@ -101,8 +101,14 @@ final class PageSetter {
     into.open("x:xmpmeta", "xmlns:x", "adobe:ns:meta/");
     into.open("rdf:RDF", "xmlns:rdf", "http://www.w3.org/1999/02/22-rdf-syntax-ns#");
     into.open("rdf:Description", "rdf:about", "", "xmlns:dc", "http://purl.org/dc/elements/1.1/");
-    into.leaf("dc:title", document.title());
-    into.leaf("dc:language", document.language().tag());
+    // Two languages keep the formatter from writing the title without its language.
+    into.open("dc:title").open("rdf:Alt");
+    into.leaf("rdf:li", document.title(), "xml:lang", "x-default");
+    into.leaf("rdf:li", document.title(), "xml:lang", document.language().tag());
+    into.close().close();
+    into.open("dc:language").open("rdf:Bag");
+    into.leaf("rdf:li", document.language().tag());
+    into.close().close();
     into.close().close().close().close();
   }
 

@@ -20,8 +20,8 @@ import rootwright.press.output.UnprintableException;
 
 /**
  * PDF 1.4 and above: tagged, with title and language, every formula and figure with a text
- * alternative, fonts embedded. The formatter is asked for the rules of PDF/UA-1; no validator has
- * confirmed that all of them are kept.
+ * alternative, fonts embedded. It keeps the rules of PDF/UA-1 that a program can check; the tests
+ * have a validator confirm that.
  *
  * <p>The bytes depend on the document alone, except that the time zone of the machine stands in two
  * dates.
@@ -69,7 +69,7 @@ public final class PdfOutput implements Output {
     } catch (java.io.IOException impossible) {
       throw new java.io.UncheckedIOException(impossible);
     }
-    return Stamp.withoutClock(bytes.toByteArray(), document.identity().date());
+    return Stamp.on(bytes.toByteArray(), document.identity().date());
   }
 
   private static XMLReader reader() throws ParserConfigurationException, SAXException {
@@ -80,7 +80,6 @@ public final class PdfOutput implements Output {
 
   private static FOUserAgent agent(Document document) {
     FOUserAgent agent = Formatter.factory().newFOUserAgent();
-    agent.setTitle(document.title());
     agent.setCreator("Rootwright");
     agent.setProducer("Rootwright");
     agent.setCreationDate(midnight(document.identity().date()));

@@ -10,8 +10,10 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Takes the clock out of a finished PDF: the date of its metadata becomes the date of the document,
- * and its identifier becomes a digest of the rest. Lengths do not change, so that no offset does.
+ * The last touch to a finished PDF: the date of its metadata becomes the date of the document, its
+ * identifier becomes a digest of the rest, and the lists of the glyphs of each typeface are not
+ * referred to any more. Those lists are optional, and the formatter's leave out glyphs that it has
+ * embedded, which PDF/UA-1 forbids (7.21.4.2). Lengths do not change, so that no offset does.
  */
 final class Stamp {
 
@@ -20,14 +22,20 @@ final class Stamp {
   private static final Pattern IDENTIFIER =
       Pattern.compile("/ID \\[<([0-9A-F]{32})> <([0-9A-F]{32})>\\]");
 
+  private static final Pattern GLYPH_LIST = Pattern.compile("/CIDSet \\d+ \\d+ R");
+
   private Stamp() {}
 
-  static byte[] withoutClock(byte[] pdf, LocalDate date) {
+  static byte[] on(byte[] pdf, LocalDate date) {
     // One letter a byte, so that places in the text are places in the file.
     StringBuilder text = new StringBuilder(new String(pdf, StandardCharsets.ISO_8859_1));
     Matcher dated = METADATA_DATE.matcher(text);
     if (dated.find()) {
       text.replace(dated.start(1), dated.end(1), date + "T00:00:00");
+    }
+    Matcher listed = GLYPH_LIST.matcher(text);
+    while (listed.find()) {
+      text.replace(listed.start(), listed.end(), " ".repeat(listed.end() - listed.start()));
     }
     Matcher identified = IDENTIFIER.matcher(text);
     if (identified.find()) {
