@@ -3,7 +3,6 @@ package rootwright.desk;
 import java.io.IOException;
 import java.math.BigInteger;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,19 +17,8 @@ import rootwright.composing.blueprint.Blueprint;
 import rootwright.composing.blueprint.Composition;
 import rootwright.desk.figure.RootPicture;
 import rootwright.desk.figure.SequencePicture;
-import rootwright.desk.paper.PaperOfProblems;
-import rootwright.desk.paper.PaperOrder;
+import rootwright.desk.paper.Papers;
 import rootwright.desk.table.ComposersTable;
-import rootwright.press.Outputs;
-import rootwright.press.PrintedFile;
-import rootwright.press.deliverable.Deliverable;
-import rootwright.press.deliverable.Deliverables;
-import rootwright.press.document.Layout;
-import rootwright.press.output.Output;
-import rootwright.press.output.UnprintableException;
-import rootwright.press.paper.BlockedException;
-import rootwright.press.paper.Paper;
-import rootwright.press.paper.Version;
 import rootwright.working.Subjects;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
@@ -54,6 +42,10 @@ public final class Desk {
   private final TwoChecks checks = new TwoChecks();
   private final Subjects subjects = new Subjects(kinds);
   private final ComposersTable table = new ComposersTable(kinds);
+  private final Papers papers =
+      new Papers(
+          statement -> work(statement, ClassProfile.EVERYTHING),
+          this::siblings);
 
   /**
    * Reads a problem and finds everything that can be said of it.
@@ -193,54 +185,8 @@ public final class Desk {
     return new Shelf(shelf).fingerprints();
   }
 
-  /**
-   * Makes a frozen paper of problems, every key checked.
-   *
-   * @throws UnreadableException if a problem cannot be read
-   * @throws BlockedException if a problem does not fit its form or the paper is empty
-   */
-  public Paper paper(PaperOrder order) throws UnreadableException, BlockedException {
-    return new PaperOfProblems(statement -> work(statement, ClassProfile.EVERYTHING)).frozen(order);
-  }
-
-  /**
-   * Prints documents of every version of a paper.
-   *
-   * @param documents names of deliverables; all of them if empty
-   * @param formats names of outputs
-   * @throws BlockedException if the paper is empty or a key is stale
-   * @throws IllegalArgumentException if a name is unknown
-   */
-  public List<PrintedFile> print(
-      Paper paper, List<String> documents, List<String> formats, Layout layout)
-      throws BlockedException {
-    List<Deliverable> wanted = new ArrayList<>();
-    for (String name : documents) {
-      wanted.add(
-          Deliverables.named(name)
-              .orElseThrow(
-                  () -> new IllegalArgumentException("there is no document “" + name + "”")));
-    }
-    List<PrintedFile> printed = new ArrayList<>();
-    for (String format : formats) {
-      Output output =
-          Outputs.usual()
-              .named(format)
-              .orElseThrow(
-                  () -> new IllegalArgumentException("there is no format “" + format + "”"));
-      for (Version version : paper.content().versions()) {
-        for (Deliverable deliverable : wanted.isEmpty() ? Deliverables.ALL : wanted) {
-          try {
-            printed.add(PrintedFile.of(paper, version.mark(), deliverable, layout, output));
-          } catch (UnprintableException unfit) {
-            // Of everything, what a format cannot hold is left out; asked for by name, it is said.
-            if (!wanted.isEmpty()) {
-              throw new IllegalArgumentException(unfit.getMessage(), unfit);
-            }
-          }
-        }
-      }
-    }
-    return List.copyOf(printed);
+  /** What a coach does with papers. */
+  public Papers papers() {
+    return papers;
   }
 }

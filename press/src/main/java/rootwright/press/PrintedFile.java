@@ -2,6 +2,7 @@ package rootwright.press;
 
 import rootwright.press.deliverable.Deliverable;
 import rootwright.press.document.Layout;
+import rootwright.press.document.PageFormat;
 import rootwright.press.output.Output;
 import rootwright.press.paper.BlockedException;
 import rootwright.press.paper.Paper;
@@ -53,6 +54,7 @@ public final class PrintedFile {
   static String name(
       Paper paper, String mark, Deliverable deliverable, Layout layout, Output output) {
     String large = layout.size().isLargePrint() ? "-" + layout.size().points() + "pt" : "";
-    return deliverable.fileName(paper, mark) + large + "." + output.extension();
+    String sheet = layout.format() == PageFormat.LETTER ? "-letter" : "";
+    return deliverable.fileName(paper, mark) + sheet + large + "." + output.extension();
   }
 }

@@ -53,6 +53,16 @@ public record Choices(List<Option> options, int keyIndex, Optional<String> fewer
   }
 
   /**
+   * The best choices for each place that the key can have, the best of all first; never empty.
+   *
+   * @param wanted how many choices, the key included, from {@link #FEWEST} to {@link #MOST}
+   * @throws IllegalArgumentException if {@code wanted} is outside that range
+   */
+  public static List<Choices> byPlace(Solution solution, int wanted) {
+    return ChoiceSearch.of(solution, wanted).byPlace();
+  }
+
+  /**
    * Everything wrong that known wrong turnings, alone or two together, lead to on a problem,
    * likeliest first: where the wrong options come from, and what an answer can be compared with to
    * see what went wrong.

@@ -15,6 +15,7 @@ import rootwright.press.paper.Task;
 import rootwright.press.paper.Version;
 import rootwright.press.paper.WholeNumberRule;
 import rootwright.working.answer.Answer;
+import rootwright.working.route.Working;
 import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 
@@ -102,6 +103,9 @@ final class AnswerKey implements Deliverable {
           Block.paragraph(
               "Accepted: ", String.join("; ", forms).replace('-', '−'), ", and what is equal."));
     }
+    if (!solution.routes().isEmpty()) {
+      blocks.add(Block.paragraph(agreeing(solution)));
+    }
     blocks.add(Block.paragraph(checks(solution.second())));
     if (find.form() instanceof Form.Choice choice) {
       blocks.add(options(choice, solution));
@@ -111,9 +115,26 @@ final class AnswerKey implements Deliverable {
   }
 
   private static String checks(SecondOpinion second) {
-    String digits =
-        second.digits().isPresent() ? ", to %d digits".formatted(second.digits().getAsInt()) : "";
-    return "Two checks agree: the exact normal form; %s%s.".formatted(second.method(), digits);
+    return "Two checks agree: the exact normal form; %s.".formatted(toDigits(second));
+  }
+
+  /** How a reader may know that the answer is right, without the line that led to it. */
+  static String secondWay(SecondOpinion second) {
+    return "Checked in another way: %s.".formatted(toDigits(second));
+  }
+
+  private static String toDigits(SecondOpinion second) {
+    return second.digits().isPresent()
+        ? "%s, to %d digits".formatted(second.method(), second.digits().getAsInt())
+        : second.method();
+  }
+
+  /** The routes that lead to the answer, as a sentence. */
+  private static String agreeing(Solution solution) {
+    List<String> titles = solution.routes().stream().map(Working::title).toList();
+    return (titles.size() == 1 ? "One route leads to it: " : titles.size() + " routes agree: ")
+        + String.join("; ", titles)
+        + ".";
   }
 
   private static Block options(Form.Choice choice, Solution solution) {

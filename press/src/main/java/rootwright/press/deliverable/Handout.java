@@ -17,13 +17,14 @@ import rootwright.working.route.Working;
 import rootwright.working.solve.Solution;
 
 /**
- * A handout from the problems of a paper: each thing to know with its conditions and one solved
- * sample, what goes wrong, and up to three problems to try with the answers overleaf.
+ * A handout from the problems of a paper: up to three things to know, each with its conditions and
+ * one solved sample, what goes wrong, and up to three problems to try with the answers overleaf.
  *
- * <p>The first problem of each route is the sample; the others are left to try.
+ * <p>The first problem of each route is a sample, as long as three problems are left to try.
  */
 final class Handout implements Deliverable {
 
+  private static final int FACTS = 3;
   private static final int TO_TRY = 3;
   private static final int WRONG = 4;
 
@@ -44,14 +45,22 @@ final class Handout implements Deliverable {
 
   @Override
   public List<Block> blocks(Paper paper, Version version) {
+    List<Solution> solved =
+        version.items().stream()
+            .map(PaperItem::task)
+            .filter(Task.Find.class::isInstance)
+            .map(task -> ((Task.Find) task).current().solution())
+            .filter(solution -> !solution.routes().isEmpty())
+            .toList();
+    int facts = Math.max(1, Math.min(FACTS, solved.size() - TO_TRY));
     Map<String, Solution> samples = new LinkedHashMap<>();
     List<Solution> others = new ArrayList<>();
-    for (PaperItem item : version.items()) {
-      if (item.task() instanceof Task.Find find && !find.current().solution().routes().isEmpty()) {
-        Solution solution = find.current().solution();
-        if (samples.putIfAbsent(solution.routes().get(0).route(), solution) != null) {
-          others.add(solution);
-        }
+    for (Solution solution : solved) {
+      String route = solution.routes().get(0).route();
+      if (samples.size() < facts && !samples.containsKey(route)) {
+        samples.put(route, solution);
+      } else {
+        others.add(solution);
       }
     }
     List<Block> blocks = new ArrayList<>();

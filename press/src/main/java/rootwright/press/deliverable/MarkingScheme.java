@@ -8,12 +8,13 @@ import rootwright.press.document.Audience;
 import rootwright.press.document.Block;
 import rootwright.press.document.Piece;
 import rootwright.press.paper.Paper;
+import rootwright.press.paper.PaperItem;
 import rootwright.press.paper.Task;
 import rootwright.press.paper.Version;
 import rootwright.working.solve.Solution;
 
 /** How work is marked, line by line of the shortest route. */
-final class MarkingScheme implements Deliverable {
+public final class MarkingScheme implements Deliverable {
 
   @Override
   public String name() {
@@ -40,11 +41,12 @@ final class MarkingScheme implements Deliverable {
                 + " wrong earlier value earns its A once, unless the slip made the work easier."
                 + " Other right routes earn the same total."));
     for (int k = 0; k < version.items().size(); k++) {
-      Task task = version.items().get(k).task();
+      PaperItem item = version.items().get(k);
+      Task task = item.task();
       blocks.add(Items.heading(k + 1));
       blocks.add(new Block.Paragraph(Wording.of(task)));
       if (task instanceof Task.Find find) {
-        blocks.add(scheme(find.current().solution()));
+        blocks.add(scheme(find.current().solution(), item.points()));
       } else {
         blocks.add(Block.paragraph("Marked by reading."));
       }
@@ -52,7 +54,12 @@ final class MarkingScheme implements Deliverable {
     return blocks;
   }
 
-  private static Block scheme(Solution solution) {
+  /** The marks that an item is worth where nobody decided otherwise: those of its scheme. */
+  public static int total(Solution solution) {
+    return LineMarks.total(solution);
+  }
+
+  private static Block scheme(Solution solution, int points) {
     List<LineMarks> marks =
         solution.routes().isEmpty() ? List.of() : LineMarks.of(solution.routes().get(0));
     List<List<List<Piece>>> rows = new ArrayList<>();
@@ -63,14 +70,16 @@ final class MarkingScheme implements Deliverable {
               line(line.step().reason()),
               line(String.join(" ", line.marks()))));
     }
-    int total = marks.stream().mapToInt(line -> line.marks().size()).sum();
+    int total = LineMarks.total(solution);
     if (marks.isEmpty()) {
       List<Piece> answer = AnswerPieces.exact(solution.answer());
       rows.add(List.of(answer, line("the answer"), line("B1")));
-      total = 1;
     }
     return new Block.Table(
-        line("Total: %d".formatted(total)),
+        line(
+            total == points
+                ? "Total: %d".formatted(total)
+                : "Total: %d marks for %d points".formatted(total, points)),
         List.of(
             new Block.Table.Column(line("Line"), Block.Table.Placing.START, 7),
             new Block.Table.Column(line("For"), Block.Table.Placing.START, 4),

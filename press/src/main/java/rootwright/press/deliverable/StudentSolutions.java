@@ -60,6 +60,7 @@ final class StudentSolutions implements Deliverable {
     answer.addAll(AnswerPieces.withDecimal(solution.answer()));
     answer.add(Piece.words("."));
     blocks.add(new Block.Paragraph(answer));
+    blocks.add(Block.paragraph(AnswerKey.secondWay(solution.second())));
     routes.stream()
         .skip(1)
         .filter(other -> !other.teaches().equals(routes.get(0).teaches()))

@@ -2,7 +2,6 @@ package rootwright.press.deliverable;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import rootwright.algebra.notation.Formula;
 import rootwright.press.document.Piece;
 import rootwright.press.paper.Form;
@@ -15,12 +14,21 @@ import rootwright.working.solve.Solution;
 /** A problem as a sentence on a paper. */
 final class Wording {
 
-  private static final List<Map.Entry<String, String>> FAMILIES =
+  /**
+   * What a letter with an index k stands for: the words before and after that k.
+   *
+   * @param letter the letter
+   * @param before words before k
+   * @param after words after it
+   */
+  private record Meaning(String letter, String before, String after) {}
+
+  private static final List<Meaning> FAMILIES =
       List.of(
-          Map.entry("S", "the sum of the kth powers of the roots"),
-          Map.entry("p", "the sum of the kth powers of the roots"),
-          Map.entry("e", "the sum of all products of k different roots"),
-          Map.entry("h", "the sum of all products of k roots, repetitions allowed"));
+          new Meaning("S", "the sum of the ", "th powers of the roots"),
+          new Meaning("p", "the sum of the ", "th powers of the roots"),
+          new Meaning("e", "the sum of all products of ", " different roots"),
+          new Meaning("h", "the sum of all products of ", " roots, repetitions allowed"));
 
   private Wording() {}
 
@@ -61,10 +69,13 @@ final class Wording {
 
   /** Says what S₉ or e₂ means, once for each letter. */
   private static void families(Formula find, List<Piece> sentence) {
-    for (Map.Entry<String, String> family : FAMILIES) {
-      if (find.contains(part -> isOf(part, family.getKey()))) {
-        Formula member = new Formula.Family(family.getKey(), Formula.name("k"));
-        sentence.addAll(Piece.line(" Here ", member, " is " + family.getValue() + "."));
+    for (Meaning family : FAMILIES) {
+      if (find.contains(part -> isOf(part, family.letter()))) {
+        Formula k = Formula.name("k");
+        Formula member = new Formula.Family(family.letter(), k);
+        sentence.addAll(
+            Piece.line(
+                " Here ", member, " is " + family.before(), k, family.after() + "."));
       }
     }
   }

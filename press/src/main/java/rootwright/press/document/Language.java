@@ -7,6 +7,8 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.text.DecimalFormatSymbols;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 import java.util.Properties;
 
@@ -59,6 +61,11 @@ public final class Language {
   /** A decimal with all its digits, with the true minus sign and the mark of the language. */
   public String decimal(BigDecimal value) {
     return value.toPlainString().replace('-', '−').replace('.', decimalMark());
+  }
+
+  /** A day in words and figures: {@code 26 November 2026}. */
+  public String date(LocalDate day) {
+    return DateTimeFormatter.ofPattern(word("date"), locale).format(day);
   }
 
   /** What stands between the members of an enumeration: a comma or, if need be, a semicolon. */

@@ -17,6 +17,11 @@ public interface Output {
   /** The media type of its files. */
   String mediaType();
 
+  /** Whether this format can hold such a document at all; a package of items holds items only. */
+  default boolean holds(Document document) {
+    return true;
+  }
+
   /**
    * The bytes of the file.
    *

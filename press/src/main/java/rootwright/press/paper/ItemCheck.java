@@ -83,13 +83,15 @@ final class ItemCheck {
     long right = choice.options().stream().filter(option -> option.value().equals(key)).count();
     long distinct = choice.options().stream().map(Option::value).distinct().count();
     if (right != 1) {
-      wrongs.add("%d of the options are right.".formatted(right));
+      wrongs.add("%d of the options are right; without options in the file they are chosen anew.".formatted(right));
     }
     if (distinct < choice.options().size()) {
       wrongs.add("Two options are equal.");
     }
-    if (choice.options().size() < 2) {
-      wrongs.add("There are fewer than two options.");
+    if (choice.options().size() < VersionOptions.FEWEST) {
+      wrongs.add(
+          "Slips lead to only %d believable wrong options; ask for a short answer instead."
+              .formatted(Math.max(0, choice.options().size() - 1)));
     }
     if (!OptionOrder.isAscending(choice.options())) {
       wrongs.add("The options are not in ascending order.");

@@ -100,9 +100,26 @@ public record Paper(Content content, State state, String code, int edition) {
   /**
    * Says whether anything may be printed of it.
    *
-   * @throws BlockedException if a version is empty or a key is stale
+   * @throws BlockedException if a version is empty, a key is stale, or the paper is frozen and does
+   *     not say any more what it said then
    */
   public void requirePrintable() throws BlockedException {
+    List<Complaint> complaints = staleKeys();
+    if (complaints.isEmpty() && state.isFinal() && !PaperCode.of(content, edition).equals(code)) {
+      complaints.add(
+          new Complaint(
+              "",
+              0,
+              "The paper %s was changed after it was frozen; make a new edition to correct it."
+                  .formatted(code)));
+    }
+    if (!complaints.isEmpty()) {
+      throw new BlockedException(complaints);
+    }
+  }
+
+  /** What keeps the paper from being printed: empty versions and stale keys. */
+  public List<Complaint> staleKeys() {
     List<Complaint> complaints = new ArrayList<>();
     for (Version version : content.versions()) {
       if (version.items().isEmpty()) {
@@ -118,8 +135,6 @@ public record Paper(Content content, State state, String code, int edition) {
         }
       }
     }
-    if (!complaints.isEmpty()) {
-      throw new BlockedException(complaints);
-    }
+    return complaints;
   }
 }

@@ -30,6 +30,11 @@ public sealed interface Task {
       return new Find(other, form, key);
     }
 
+    /** The same answered in another way. */
+    public Find withForm(Form other) {
+      return new Find(statement, other, key);
+    }
+
     /** The same with what the checks found. */
     public Find withKey(Checked found) {
       return new Find(statement, form, Optional.of(found));

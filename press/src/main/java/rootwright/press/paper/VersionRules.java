@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import rootwright.working.answer.Answer;
 import rootwright.working.problem.Statement;
 import rootwright.working.solve.Solution;
 
@@ -85,7 +84,9 @@ final class VersionRules {
           "Other slips show than in version %s: %s against %s."
               .formatted(one.mark(), difference(right, left), difference(left, right)));
     }
-    if (standsAtKey(a, right.answer(), b) || standsAtKey(b, left.answer(), a)) {
+    if (a.form() instanceof Form.Choice ours
+        && b.form() instanceof Form.Choice theirs
+        && KeyClash.between(ours, left.answer(), theirs, right.answer())) {
       wrongs.add(
           "An option stands at the letter at which it is the key of the other version (%s)."
               .formatted(one.mark()));
@@ -107,18 +108,5 @@ final class VersionRules {
     Set<String> names = new HashSet<>(slips(of));
     names.removeAll(slips(without));
     return names.isEmpty() ? "none" : names.stream().sorted().collect(Collectors.joining(", "));
-  }
-
-  /** Whether a copier from the version with this key would hit the option at the same letter. */
-  private static boolean standsAtKey(Task.Find wrong, Answer key, Task.Find right) {
-    if (wrong.form() instanceof Form.Choice options && right.form() instanceof Form.Choice keyed) {
-      for (int k = 0; k < Math.min(options.options().size(), keyed.options().size()); k++) {
-        if (keyed.options().get(k).value().equals(key)
-            && options.options().get(k).value().equals(key)) {
-          return true;
-        }
-      }
-    }
-    return false;
   }
 }

@@ -54,6 +54,11 @@ public final class QtiOutput implements Output {
   }
 
   @Override
+  public boolean holds(Document document) {
+    return !document.items().isEmpty();
+  }
+
+  @Override
   public byte[] print(Document document) {
     List<Block.Item> items = document.items();
     if (items.isEmpty()) {

@@ -90,7 +90,9 @@ class PaperTest {
     assertThat(second.edition()).isEqualTo(2);
     assertThat(second.code()).isNotEqualTo(frozen.code());
     Document erratum =
-        Erratum.document(frozen, second, "The constant was misprinted.", Layout.USUAL);
+        Erratum.sheets(frozen, "The constant was misprinted.")
+            .get(0)
+            .document(second, "", Layout.USUAL);
     List<Block> tables = erratum.blocks().stream().filter(Block.Table.class::isInstance).toList();
     assertThat(tables).hasSize(1);
     assertThat(erratum.identity().paperCode()).isEqualTo(second.code());

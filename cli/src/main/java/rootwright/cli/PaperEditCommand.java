@@ -1,0 +1,91 @@
+package rootwright.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import rootwright.desk.paper.AnswerForm;
+import rootwright.desk.paper.FiledItem;
+import rootwright.desk.paper.FiledPaper;
+import rootwright.desk.paper.PaperFile;
+import rootwright.working.problem.Statement;
+
+/** {@code ./rootwright paper edit}: changes an item. */
+@Command(name = "edit", description = "Change an item of a paper that is not frozen. A changed statement makes its key stale.")
+final class PaperEditCommand implements Callable<Integer> {
+
+  private final Console console;
+
+  @Parameters(paramLabel = "PAPER", description = "The file of the paper.")
+  Path paper = Path.of("");
+
+  @Option(
+      names = "--item",
+      required = true,
+      paramLabel = "NAME",
+      description = "The name of the item in the file, such as 3 or 3B.")
+  String item = "";
+
+  @Option(names = "--given", paramLabel = "TEXT", description = "Another polynomial.")
+  String given = "";
+
+  @Option(names = "--find", paramLabel = "TEXT", description = "Another ask.")
+  String find = "";
+
+  @Option(names = "--form", description = "Another form: short, choice or integer.")
+  String form = "";
+
+  @Option(names = "--points", description = "Other points.")
+  int points;
+
+  @Option(
+      names = "--options",
+      split = ",",
+      paramLabel = "VALUE",
+      description = "Other options, ascending; the word new has them chosen at the next check.")
+  List<String> options = List.of();
+
+  @Option(names = "--json", description = "One JSON object.")
+  boolean json;
+
+  PaperEditCommand(Console console) {
+    this.console = console;
+  }
+
+  @Override
+  public Integer call() throws InterruptedException {
+    return PaperAction.exitStatus(
+        console,
+        json,
+        () -> {
+          PaperFile file = new PaperFile(paper);
+          FiledPaper edited = file.read().edited(item, this::changed);
+          file.write(edited);
+          new PaperReport(console, json).print(edited, file);
+        });
+  }
+
+  private FiledItem changed(FiledItem old) {
+    FiledItem worth = points > 0 ? old.worth(points) : old;
+    if (!(worth instanceof FiledItem.Problem problem)) {
+      return worth;
+    }
+    Statement before = problem.statement();
+    FiledItem.Problem other =
+        problem.withStatement(
+            new Statement(
+                given.isBlank() ? before.polynomial() : given,
+                find.isBlank() ? before.find() : find,
+                before.roots(),
+                before.unknown()));
+    if (!form.isBlank()) {
+      other = other.withForm(AnswerForm.named(form));
+    }
+    if (!options.isEmpty()) {
+      other = other.withOptions(options.equals(List.of("new")) ? List.of() : options);
+    }
+    return other;
+  }
+}
