@@ -1,5 +1,6 @@
 package rootwright.cli;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -14,15 +15,16 @@ final class Commands implements CommandLine.IFactory {
   Commands(Console console) {
     Desk desk = new Desk();
     makers =
-        Map.of(
-            WorkCommand.class, () -> new WorkCommand(console, desk),
-            CheckCommand.class, () -> new CheckCommand(console, desk),
-            ComposeCommand.class, () -> new ComposeCommand(console, desk),
-            SiblingCommand.class, () -> new SiblingCommand(console, desk),
-            ShelfCommand.class, () -> new ShelfCommand(console, desk),
-            PaperCommand.class, () -> new PaperCommand(console, desk),
-            BoardCommand.class, () -> new BoardCommand(console, new LessonDesk()),
-            OpenCommand.class, () -> new OpenCommand(console));
+        new HashMap<>(
+            Map.of(
+                WorkCommand.class, () -> new WorkCommand(console, desk),
+                CheckCommand.class, () -> new CheckCommand(console, desk),
+                ComposeCommand.class, () -> new ComposeCommand(console, desk),
+                SiblingCommand.class, () -> new SiblingCommand(console, desk),
+                ShelfCommand.class, () -> new ShelfCommand(console, desk),
+                BoardCommand.class, () -> new BoardCommand(console, new LessonDesk()),
+                OpenCommand.class, () -> new OpenCommand(console)));
+    makers.putAll(PaperCommand.makers(console, desk));
   }
 
   @Override

@@ -10,7 +10,9 @@ import rootwright.desk.paper.FiledPaper;
 import rootwright.desk.paper.PaperFile;
 
 /** {@code ./rootwright paper check}: reads every statement anew. */
-@Command(name = "check", description = "Read every statement anew, find what is missing, compare the versions.")
+@Command(
+    name = "check",
+    description = "Read every statement anew, find what is missing, compare the versions.")
 final class PaperCheckCommand implements Callable<Integer> {
 
   private final Console console;

@@ -2,7 +2,9 @@ package rootwright.cli;
 
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.function.Supplier;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import rootwright.desk.Desk;
@@ -41,6 +43,20 @@ final class PaperCommand implements Callable<Integer> {
     this.desk = desk;
   }
 
+  /** How this command and its own commands are made. */
+  static Map<Class<?>, Supplier<?>> makers(Console console, Desk desk) {
+    return Map.of(
+        PaperCommand.class, () -> new PaperCommand(console, desk),
+        PaperDraftCommand.class, () -> new PaperDraftCommand(console, desk),
+        PaperShowCommand.class, () -> new PaperShowCommand(console),
+        PaperEditCommand.class, () -> new PaperEditCommand(console),
+        PaperCheckCommand.class, () -> new PaperCheckCommand(console, desk),
+        PaperFreezeCommand.class, () -> new PaperFreezeCommand(console, desk),
+        PaperPrintCommand.class, () -> new PaperPrintCommand(console, desk),
+        PaperCompareCommand.class, () -> new PaperCompareCommand(console, desk),
+        PaperCorrectCommand.class, () -> new PaperCorrectCommand(console, desk));
+  }
+
   @Override
   public Integer call() throws InterruptedException {
     return PaperAction.exitStatus(
@@ -49,8 +65,7 @@ final class PaperCommand implements Callable<Integer> {
         () -> {
           FiledPaper frozen =
               desk.papers().frozen(desk.papers().checked(desk.papers().draft(draft.order())));
-          Path path =
-              Files.createDirectories(printing.out).resolve(frozen.code() + "-paper.yaml");
+          Path path = Files.createDirectories(printing.out).resolve(frozen.code() + "-paper.yaml");
           PaperFile file = new PaperFile(path);
           if (!Files.exists(path)) {
             file.write(frozen);

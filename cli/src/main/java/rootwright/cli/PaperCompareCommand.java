@@ -10,7 +10,9 @@ import rootwright.desk.Desk;
 import rootwright.desk.paper.PaperFile;
 
 /** {@code ./rootwright paper compare}: the versions side by side. */
-@Command(name = "compare", description = "Show the versions of a paper side by side, item by item: statement, key, level.")
+@Command(
+    name = "compare",
+    description = "Show the versions of a paper side by side, item by item: statement, key, level.")
 final class PaperCompareCommand implements Callable<Integer> {
 
   private final Console console;

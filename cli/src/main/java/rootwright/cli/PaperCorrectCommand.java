@@ -13,7 +13,10 @@ import rootwright.desk.paper.FiledPaper;
 import rootwright.desk.paper.PaperFile;
 
 /** {@code ./rootwright paper correct}: begins a new edition of a frozen paper. */
-@Command(name = "correct", description = "Begin a new edition of a frozen paper in a file of its own. Edit, check and freeze that; printing it also prints what was corrected.")
+@Command(
+    name = "correct",
+    description =
+        "Begin a new edition of a frozen paper in a file of its own. Edit, check and freeze that; printing it also prints what was corrected.")
 final class PaperCorrectCommand implements Callable<Integer> {
 
   private final Console console;

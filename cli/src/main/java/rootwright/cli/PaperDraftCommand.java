@@ -12,7 +12,10 @@ import rootwright.desk.paper.FiledPaper;
 import rootwright.desk.paper.PaperFile;
 
 /** {@code ./rootwright paper draft}: a new paper from a list of problems. */
-@Command(name = "draft", description = "Draft a paper from a list of problems: siblings are found, options chosen, hints written. The file is plain text and may be edited.")
+@Command(
+    name = "draft",
+    description =
+        "Draft a paper from a list of problems: siblings are found, options chosen, hints written. The file is plain text and may be edited.")
 final class PaperDraftCommand implements Callable<Integer> {
 
   private final Console console;

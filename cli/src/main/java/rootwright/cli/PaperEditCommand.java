@@ -13,7 +13,10 @@ import rootwright.desk.paper.PaperFile;
 import rootwright.working.problem.Statement;
 
 /** {@code ./rootwright paper edit}: changes an item. */
-@Command(name = "edit", description = "Change an item of a paper that is not frozen. A changed statement makes its key stale.")
+@Command(
+    name = "edit",
+    description =
+        "Change an item of a paper that is not frozen. A changed statement makes its key stale.")
 final class PaperEditCommand implements Callable<Integer> {
 
   private final Console console;

@@ -10,7 +10,10 @@ import rootwright.desk.paper.FiledPaper;
 import rootwright.desk.paper.PaperFile;
 
 /** {@code ./rootwright paper freeze}: gives a checked paper its code. */
-@Command(name = "freeze", description = "Freeze a checked paper under a code of its content; from then on it never changes.")
+@Command(
+    name = "freeze",
+    description =
+        "Freeze a checked paper under a code of its content; from then on it never changes.")
 final class PaperFreezeCommand implements Callable<Integer> {
 
   private final Console console;

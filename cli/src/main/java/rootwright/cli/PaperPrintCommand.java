@@ -10,7 +10,10 @@ import rootwright.desk.Desk;
 import rootwright.desk.paper.PaperFile;
 
 /** {@code ./rootwright paper print}: prints a frozen paper. */
-@Command(name = "print", description = "Print a frozen paper. What the folder has already is not printed again, so a run that was stopped goes on where it was.")
+@Command(
+    name = "print",
+    description =
+        "Print a frozen paper. What the folder has already is not printed again, so a run that was stopped goes on where it was.")
 final class PaperPrintCommand implements Callable<Integer> {
 
   private final Console console;

@@ -38,9 +38,7 @@ final class PaperReport {
         .corrects()
         .ifPresent(
             correction ->
-                console
-                    .out()
-                    .printf("  corrects %s: %s%n", correction.code(), correction.cause()));
+                console.out().printf("  corrects %s: %s%n", correction.code(), correction.cause()));
     for (Map.Entry<String, List<String>> version : paper.versions().entrySet()) {
       console
           .out()

@@ -8,7 +8,9 @@ import picocli.CommandLine.Parameters;
 import rootwright.desk.paper.PaperFile;
 
 /** {@code ./rootwright paper show}: what stands in a paper and how far it has come. */
-@Command(name = "show", description = "Show a paper: its state, items, keys, and which keys are stale.")
+@Command(
+    name = "show",
+    description = "Show a paper: its state, items, keys, and which keys are stale.")
 final class PaperShowCommand implements Callable<Integer> {
 
   private final Console console;

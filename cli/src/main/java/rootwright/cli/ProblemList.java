@@ -12,9 +12,9 @@ import rootwright.desk.paper.ItemOrder;
 import rootwright.working.problem.Statement;
 
 /**
- * The items of a paper, one a line: {@code polynomial ; ask}, then, where wanted, {@code ; form} and
- * {@code ; points}; or {@code prove ; claim} with formulas between dollar signs. Blank lines and
- * lines that begin with {@code #} are skipped.
+ * The items of a paper, one a line: {@code polynomial ; ask}, then, where wanted, {@code ; form}
+ * and {@code ; points}; or {@code prove ; claim} with formulas between dollar signs. Blank lines
+ * and lines that begin with {@code #} are skipped.
  */
 final class ProblemList {
 
@@ -71,8 +71,7 @@ final class ProblemList {
     }
     if (fields.size() > 3) {
       throw new IllegalArgumentException(
-          "line %d: after polynomial, ask, form and points nothing more is read"
-              .formatted(number));
+          "line %d: after polynomial, ask, form and points nothing more is read".formatted(number));
     }
     AnswerForm form = fields.size() == 3 ? form(fields.get(2), number) : usual;
     return new ItemOrder.Problem(Statement.of(fields.get(0), fields.get(1)), form, worth);

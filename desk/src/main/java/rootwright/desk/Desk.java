@@ -43,9 +43,7 @@ public final class Desk {
   private final Subjects subjects = new Subjects(kinds);
   private final ComposersTable table = new ComposersTable(kinds);
   private final Papers papers =
-      new Papers(
-          statement -> work(statement, ClassProfile.EVERYTHING),
-          this::siblings);
+      new Papers(statement -> work(statement, ClassProfile.EVERYTHING), this::siblings);
 
   /**
    * Reads a problem and finds everything that can be said of it.

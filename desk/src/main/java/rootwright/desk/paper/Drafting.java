@@ -43,7 +43,7 @@ final class Drafting {
    * @throws IllegalArgumentException if there are not enough siblings, or an order is out of range
    */
   FiledPaper draft() throws UnreadableException {
-    Map<PaperItem, String> names = new IdentityHashMap<>();
+    IdentityHashMap<PaperItem, String> names = new IdentityHashMap<>();
     List<Version> versions =
         order.arrangement() == Arrangement.RENUMBERED && order.versions() > 1
             ? renumbered(names)
@@ -84,7 +84,8 @@ final class Drafting {
     return PaperFiling.of(bare, Paper.draft(VersionOptions.filled(content, order.choices())));
   }
 
-  private List<Version> reordered(Map<PaperItem, String> names) throws UnreadableException {
+  private List<Version> reordered(IdentityHashMap<PaperItem, String> names)
+      throws UnreadableException {
     List<PaperItem> items = new ArrayList<>();
     for (ItemOrder ordered : order.items()) {
       items.add(first(ordered));
@@ -95,7 +96,8 @@ final class Drafting {
         : Versions.reordered(items, order.versions(), order.seed());
   }
 
-  private List<Version> renumbered(Map<PaperItem, String> names) throws UnreadableException {
+  private List<Version> renumbered(IdentityHashMap<PaperItem, String> names)
+      throws UnreadableException {
     List<List<PaperItem>> places = new ArrayList<>();
     for (ItemOrder ordered : order.items()) {
       places.add(siblings(ordered));
@@ -151,8 +153,7 @@ final class Drafting {
       lines.add(Prose.read(line));
     }
     return PaperItem.of(
-        new Task.Prove(Prose.read(proof.claim()), lines),
-        proof.points().orElse(POINTS_OF_A_PROOF));
+        new Task.Prove(Prose.read(proof.claim()), lines), proof.points().orElse(POINTS_OF_A_PROOF));
   }
 
   private static PaperItem item(

@@ -23,8 +23,7 @@ final class PaperFiling {
   static FiledPaper of(FiledPaper filed, Paper paper) {
     Map<String, FiledItem> items = new LinkedHashMap<>(filed.items());
     for (Version version : paper.content().versions()) {
-      List<String> names =
-          java.util.Objects.requireNonNull(filed.versions().get(version.mark()));
+      List<String> names = java.util.Objects.requireNonNull(filed.versions().get(version.mark()));
       for (int k = 0; k < names.size(); k++) {
         items.put(names.get(k), item(version.items().get(k)));
       }

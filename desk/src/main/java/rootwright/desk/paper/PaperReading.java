@@ -145,8 +145,7 @@ final class PaperReading {
     }
     Solution solution = solution(problem.statement());
     PaperItem fresh =
-        PaperItem.worked(
-            problem.statement(), solution, form(problem, solution), problem.points());
+        PaperItem.worked(problem.statement(), solution, form(problem, solution), problem.points());
     if (problem.isStale()) {
       return fresh;
     }

@@ -123,7 +123,9 @@ final class PaperTree {
     }
     requireKnown(tree, OF_A_PAPER, "the paper");
     Map<String, FiledItem> items = new LinkedHashMap<>();
-    tree.path("items").properties().forEach(e -> items.put(e.getKey(), item(e.getKey(), e.getValue())));
+    tree.path("items")
+        .properties()
+        .forEach(e -> items.put(e.getKey(), item(e.getKey(), e.getValue())));
     Map<String, List<String>> versions = new LinkedHashMap<>();
     tree.path("versions")
         .properties()
@@ -151,8 +153,7 @@ final class PaperTree {
     requireKnown(tree, OF_AN_ITEM, where);
     int points = number(tree, "points", where, 4);
     if (tree.has("prove")) {
-      return new FiledItem.Proof(
-          required(tree, "prove", where), texts(tree.path("proof")), points);
+      return new FiledItem.Proof(required(tree, "prove", where), texts(tree.path("proof")), points);
     }
     List<String> roots =
         List.of(text(tree, "roots").split(",")).stream()
@@ -178,7 +179,8 @@ final class PaperTree {
     for (Iterator<String> name = tree.fieldNames(); name.hasNext(); ) {
       String next = name.next();
       if (!names.contains(next)) {
-        throw new IllegalArgumentException("%s has “%s”, which means nothing here".formatted(where, next));
+        throw new IllegalArgumentException(
+            "%s has “%s”, which means nothing here".formatted(where, next));
       }
     }
   }

@@ -134,7 +134,8 @@ public final class Papers {
     }
     if (!filed.state().isFinal()) {
       throw new IllegalStateException(
-          "the paper is %s; only a frozen paper is printed".formatted(PaperFile.word(filed.state())));
+          "the paper is %s; only a frozen paper is printed"
+              .formatted(PaperFile.word(filed.state())));
     }
     Paper paper = new PaperReading(checker).asFiled(filed);
     List<PrintJob> jobs = PaperPrinting.jobs(paper, order, errata(file, filed));
@@ -178,8 +179,7 @@ public final class Papers {
         Outputs.usual()
             .named("text")
             .orElseThrow()
-            .print(
-                Deliverables.named("compare").orElseThrow().document(paper, mark, Layout.USUAL));
+            .print(Deliverables.named("compare").orElseThrow().document(paper, mark, Layout.USUAL));
     return new String(text, StandardCharsets.UTF_8);
   }
 
@@ -195,8 +195,7 @@ public final class Papers {
     if (from.path().toAbsolutePath().normalize().equals(to.path().toAbsolutePath().normalize())) {
       throw new IllegalArgumentException("the new edition needs a file of its own");
     }
-    FiledPaper next =
-        from.read().nextEdition(on, cause, String.valueOf(from.path().getFileName()));
+    FiledPaper next = from.read().nextEdition(on, cause, String.valueOf(from.path().getFileName()));
     to.write(next);
     return next;
   }

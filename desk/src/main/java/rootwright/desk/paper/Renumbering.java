@@ -25,7 +25,7 @@ import rootwright.working.solve.Solution;
 
 /**
  * Siblings of an item for the versions of a paper: levels pairwise within 0.3, keys pairwise
- * different and of one sign, the same live slips, monic only beside monic, and each fit for the
+ * different and of one look, the same live slips, monic only beside monic, and each fit for the
  * form of the item.
  */
 final class Renumbering {
@@ -124,17 +124,18 @@ final class Renumbering {
 
   private static boolean areSiblings(Worked one, Worked other) {
     return !one.solution().answer().equals(other.solution().answer())
-        && sign(one) == sign(other)
+        && look(one).equals(look(other))
         && isMonic(one) == isMonic(other)
         && slips(one).equals(slips(other))
         && near(one, other);
   }
 
-  private static int sign(Worked worked) {
+  /** Keys of siblings are alike in sign, and whole beside whole, fraction beside fraction. */
+  private static String look(Worked worked) {
     return worked.solution().answer() instanceof Answer.Exact exact
             && exact.value() instanceof RationalValue value
-        ? value.number().signum()
-        : 0;
+        ? value.number().signum() + (value.number().isInteger() ? " whole" : " fraction")
+        : "other";
   }
 
   private static boolean isMonic(Worked worked) {

@@ -66,8 +66,7 @@ public final class Erratum implements Deliverable {
     blocks.add(
         Block.paragraph(
             "Edition %d (%s) corrects edition %d (%s).%s"
-                .formatted(
-                    after.edition(), after.code(), before.edition(), before.code(), said)));
+                .formatted(after.edition(), after.code(), before.edition(), before.code(), said)));
     for (Version version : after.content().versions()) {
       before.content().versions().stream()
           .filter(old -> old.mark().equals(version.mark()))
@@ -80,7 +79,7 @@ public final class Erratum implements Deliverable {
     int common = Math.min(old.items().size(), now.items().size());
     for (int k = 0; k < Math.max(old.items().size(), now.items().size()); k++) {
       String where =
-          (now.mark().isEmpty() ? "" : "Version " + now.mark() + ", ") + "item " + (k + 1);
+          (now.mark().isEmpty() ? "Item " : "Version " + now.mark() + ", item ") + (k + 1);
       if (k >= common) {
         blocks.add(
             Block.paragraph(where + (k < now.items().size() ? " is new." : " is taken out.")));

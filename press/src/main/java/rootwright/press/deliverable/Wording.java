@@ -74,8 +74,7 @@ final class Wording {
         Formula k = Formula.name("k");
         Formula member = new Formula.Family(family.letter(), k);
         sentence.addAll(
-            Piece.line(
-                " Here ", member, " is " + family.before(), k, family.after() + "."));
+            Piece.line(" Here ", member, " is " + family.before(), k, family.after() + "."));
       }
     }
   }

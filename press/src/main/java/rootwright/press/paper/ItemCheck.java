@@ -83,7 +83,9 @@ final class ItemCheck {
     long right = choice.options().stream().filter(option -> option.value().equals(key)).count();
     long distinct = choice.options().stream().map(Option::value).distinct().count();
     if (right != 1) {
-      wrongs.add("%d of the options are right; without options in the file they are chosen anew.".formatted(right));
+      wrongs.add(
+          "%d of the options are right; without options in the file they are chosen anew."
+              .formatted(right));
     }
     if (distinct < choice.options().size()) {
       wrongs.add("Two options are equal.");

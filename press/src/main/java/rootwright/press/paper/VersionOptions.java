@@ -67,7 +67,7 @@ public final class VersionOptions {
     }
     open.sort(Comparator.comparingInt(each -> each.possible().size()));
     for (Open each : open) {
-      Form.Choice form = 
+      Form.Choice form =
           chosen.computeIfAbsent(each.find().statement(), read -> best(items, each, used));
       Answer key = each.find().current().solution().answer();
       keyPlace(form, key).ifPresent(place -> used.merge(place, 1, Integer::sum));

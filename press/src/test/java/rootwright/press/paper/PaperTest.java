@@ -131,9 +131,9 @@ class PaperTest {
             PaperSamples.written("x^3 - 3x^2 + x + 2", "1/(r-2) + 1/(s-2) + 1/(t-2)"),
             PaperSamples.written("x^3 - $", "r + s + t"),
             PaperSamples.item(
-                "2x^3 - 6x^2 + x + 5", "r^2 + s^2 + t^2", PaperSamples.choice("7", "9")),
+                "2x^3 - 6x^2 + x + 5", "r^2 + s^2 + t^2", PaperSamples.choice("7", "9", "10")),
             PaperSamples.item(
-                "2x^3 - 6x^2 + x + 5", "r^2 + s^2 + t^2", PaperSamples.choice("9", "8")),
+                "2x^3 - 6x^2 + x + 5", "r^2 + s^2 + t^2", PaperSamples.choice("9", "8", "10")),
             PaperSamples.item("x^3 - 2x^2 + 6x - 3", "r^2 + s^2 + t^2", new Form.WholeNumber()),
             PaperSamples.written("x^3 - 4x + 1", "r + s + t"));
     List<Complaint> complaints = new ArrayList<>();
