@@ -2,6 +2,7 @@ package rootwright.web.endpoint;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaReader;
 import rootwright.algebra.notation.UnreadableException;
@@ -24,8 +25,11 @@ record BlankReader(Desk desk, Statement statement, Optional<Given> given) {
   /** The blank that is read as a polynomial: it may be an equation or a list of coefficients. */
   private static final String POLYNOMIAL = "polynomial";
 
-  /** The blank whose text stands behind the word "if" and may be words. */
+  /** The blank whose text stands behind the word "if". */
   private static final String CONDITION = "condition";
+
+  /** The blanks that may hold words. */
+  private static final Set<String> MAY_BE_WORDS = Set.of(CONDITION, "numbers");
 
   /**
    * The formula.
@@ -37,7 +41,7 @@ record BlankReader(Desk desk, Statement statement, Optional<Given> given) {
     if (known.isPresent()) {
       return known.get();
     }
-    if (blank.equals(CONDITION)) {
+    if (MAY_BE_WORDS.contains(blank)) {
       return formulaOrWords(text);
     }
     return blank.equals(POLYNOMIAL) ? polynomial(text) : FormulaReader.formula(text);

@@ -11,7 +11,7 @@ import java.time.Duration;
 public record Budget(Duration time, Duration alone) {
 
   /** For reading what is being typed. */
-  public static final Budget READING = new Budget(Duration.ofSeconds(2), Duration.ofSeconds(2));
+  public static final Budget READING = new Budget(Duration.ofSeconds(10), Duration.ofSeconds(10));
 
   /** For one problem. */
   public static final Budget PROBLEM = new Budget(Duration.ofSeconds(30), Duration.ofSeconds(2));

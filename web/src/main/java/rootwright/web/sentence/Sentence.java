@@ -13,6 +13,8 @@ import java.util.Map;
  * @param words the sentence
  * @param polynomial what stands in the place of the polynomial, made from the blanks
  * @param find the ask in the notation that is read, made from the blanks
+ * @param only which texts in the place of the polynomial this sentence is for, as a pattern of both
+ *     Java and the browser that is looked for anywhere in them; empty for any
  * @param labels what belongs into each blank, for those who hear the page
  * @param example what the blanks hold to begin with, an example of our own
  */
@@ -22,6 +24,7 @@ public record Sentence(
     String words,
     String polynomial,
     String find,
+    String only,
     Map<String, String> labels,
     Map<String, String> example) {
 
@@ -38,6 +41,15 @@ public record Sentence(
       String find,
       Map<String, String> labels,
       Map<String, String> example) {
-    return new Sentence(name, title, words, "{polynomial}", find, labels, example);
+    return new Sentence(name, title, words, "{polynomial}", find, "", labels, example);
+  }
+
+  /** The text that a template makes of the example. */
+  public String exampleOf(String template) {
+    String text = template;
+    for (Map.Entry<String, String> blank : example.entrySet()) {
+      text = text.replace("{" + blank.getKey() + "}", blank.getValue());
+    }
+    return text;
   }
 }

@@ -1,9 +1,13 @@
 // Other names for the roots and the unknown than those the desk chooses.
 import { make } from "./element.js";
 
-/** The sentence that names them, behind a word under the statement; `named` has `roots` and `unknown`. */
-export function showNames(named, changed) {
+/**
+ * The sentence that names them, behind a word under the statement, if there are `any`; `named` has
+ * `roots` and `unknown`.
+ */
+export function showNames(any, named, changed) {
   const place = document.getElementById("names");
+  place.hidden = !any && Object.keys(named).length === 0;
   const now = { ...named };
   const blank = (name, label, size) =>
     make("input", {

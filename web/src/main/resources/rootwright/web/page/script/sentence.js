@@ -45,9 +45,9 @@ function matched(template, text) {
 
 /** The sentence that says a statement: the most particular one that can. */
 export function sentenceFor(sentences, polynomial, find) {
-  const fixed = ({ find, polynomial }) => (find + polynomial).replace(GAP, "").length;
+  const fixed = ({ find, polynomial, only }) => (find + polynomial).replace(GAP, "").length + (only ? 0.5 : 0);
   for (const sentence of [...sentences].sort((one, other) => fixed(other) - fixed(one))) {
-    const blanks = blanksFor(sentence, polynomial, find);
+    const blanks = new RegExp(sentence.only, "i").test(polynomial) && blanksFor(sentence, polynomial, find);
     if (blanks) return { sentence, blanks };
   }
   return undefined;

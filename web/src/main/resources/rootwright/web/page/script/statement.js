@@ -42,7 +42,7 @@ export class Statement {
         return blank.element;
       }),
     );
-    showNames(named, (chosen) => this.name(chosen));
+    showNames(this.roots.length > 0, named, (chosen) => this.name(chosen));
     this.say();
   }
 
