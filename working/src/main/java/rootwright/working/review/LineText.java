@@ -19,13 +19,17 @@ final class LineText {
           Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE);
 
   /** Words and a colon, such as "sum of the squares:", before the mathematics. */
-  private static final Pattern LABEL = Pattern.compile("^(?:\\p{L}{2,}\\s*){1,8}:(?!=)\\s*");
+  private static final Pattern LABEL =
+      Pattern.compile("^\\p{L}{2,20}+(?:\\s{1,3}\\p{L}{1,20}+){0,7}+\\s?:(?!=)\\s*");
 
   private static final Pattern CLOSING =
       Pattern.compile(
           "(?:[,;]?\\s+(?:because|since|by|as|from|using|for (?:all|every|each)|as wanted|qed)\\b.*"
               + "|[.;,]|\\s*∎|\\s*\\\\\\\\)\\s*$",
           Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+
+  /** Longest line that is looked at, in characters. */
+  static final int LONGEST = 2_000;
 
   private LineText() {}
 

@@ -64,6 +64,11 @@ public final class Reviewer {
 
   private LineFinding line(int number, String text, LineReader reader) {
     LineFindings findings = new LineFindings(number, text);
+    if (text.length() > LineText.LONGEST) {
+      last = Optional.empty();
+      findings.add(LineVerdict.UNDECIDED, "longer than %d characters".formatted(LineText.LONGEST));
+      return findings.finding();
+    }
     for (String piece : LineText.pieces(LineText.bare(text))) {
       LinePiece read = reader.read(piece, last, setting.definitions().keySet());
       if (read instanceof LinePiece.Equality equality) {
