@@ -13,6 +13,7 @@ import rootwright.working.solve.Solution;
 import rootwright.working.subject.Inquiry;
 import rootwright.working.subject.RootsOfOnePolynomial;
 import rootwright.working.subject.Subject;
+import rootwright.working.surd.FloorOfPowers;
 import rootwright.working.values.ValuesOfNumbers;
 
 /** All that a problem may be about, in the order in which a statement is offered. */
@@ -24,10 +25,11 @@ public final class Subjects {
   public Subjects(Kinds kinds) {
     subjects =
         List.of(
-            new IdentityUnderCondition(),
-            new ValuesOfNumbers(kinds),
             new DescribedRoots(kinds),
             new ValuesAtAngles(kinds),
+            new FloorOfPowers(kinds),
+            new IdentityUnderCondition(),
+            new ValuesOfNumbers(kinds),
             new RootsOfOnePolynomial(kinds));
   }
 

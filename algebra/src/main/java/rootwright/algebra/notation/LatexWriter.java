@@ -173,6 +173,14 @@ public final class LatexWriter extends BuiltUpWriter {
     if (isAbsolute(application)) {
       return "\\left|" + at(Tightness.SUM, application.arguments().get(0)) + "\\right|";
     }
+    if (application.arguments().size() == 1) {
+      String inside = at(Tightness.MODULO, application.arguments().get(0));
+      if (application.function().equals("floor")) {
+        return "\\left\\lfloor " + inside + "\\right\\rfloor ";
+      } else if (application.function().equals("ceil")) {
+        return "\\left\\lceil " + inside + "\\right\\rceil ";
+      }
+    }
     if (isLogarithmToBase(application)) {
       return "\\log_{"
           + application.arguments().get(1).choose(this)

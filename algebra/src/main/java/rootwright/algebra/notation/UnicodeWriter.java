@@ -149,6 +149,14 @@ public final class UnicodeWriter extends LineWriter {
     if (application.function().equals("abs") && application.arguments().size() == 1) {
       return "|" + at(Tightness.SUM, application.arguments().get(0)) + "|";
     }
+    if (application.arguments().size() == 1) {
+      String inside = at(Tightness.MODULO, application.arguments().get(0));
+      if (application.function().equals("floor")) {
+        return "⌊" + inside + "⌋";
+      } else if (application.function().equals("ceil")) {
+        return "⌈" + inside + "⌉";
+      }
+    }
     if (BuiltUpWriter.isLogarithmToBase(application)) {
       String base = below(application.arguments().get(1).choose(this).replace('−', '-'));
       return "log" + base + "(" + at(Tightness.MODULO, application.arguments().get(0)) + ")";

@@ -52,6 +52,17 @@ public sealed interface Claim {
     }
   }
 
+  /**
+   * Every side is less than the next; the sides are real numbers written with square roots, no name
+   * occurs in them.
+   */
+  record Ascending(List<Formula> sides) implements Claim {
+    public Ascending {
+      sides = List.copyOf(sides);
+      requireSides(sides);
+    }
+  }
+
   /** A thought that no computation confirms; shown as such. */
   record Argument() implements Claim {}
 

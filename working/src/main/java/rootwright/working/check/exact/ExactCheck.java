@@ -35,6 +35,8 @@ public final class ExactCheck implements ClaimCheck {
         return IdentityInLetters.of(lettered);
       } else if (claim instanceof Claim.SolutionSet set) {
         return SolutionSetByFactors.of(set);
+      } else if (claim instanceof Claim.Ascending ascending) {
+        return OrderOfSurds.of(ascending);
       }
       return new Verdict.Undecided("an argument in words");
     } catch (Unevaluable stuck) {

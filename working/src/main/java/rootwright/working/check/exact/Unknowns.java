@@ -1,5 +1,6 @@
 package rootwright.working.check.exact;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +19,8 @@ import rootwright.algebra.polynomial.RationalFunction;
  * −1 or, where there are angles, a quarter turn.
  */
 final class Unknowns {
+
+  private static final int LARGEST_TRIAL = 10_000;
 
   private final int roots;
   private final int order;
@@ -48,11 +51,42 @@ final class Unknowns {
     return roots;
   }
 
-  /** The unknown whose square is this number; the same number gives the same unknown. */
+  /**
+   * The square root of a number by square roots of primes and of −1, each an unknown; of the part
+   * of the number without a prime factor below {@value #LARGEST_TRIAL} by an unknown of its own.
+   */
   MultivariatePolynomial squareRootOf(Rational square) {
-    if (order > 1 && square.equals(Rational.MINUS_ONE)) {
-      return new Turns(order, roots).quarter();
+    if (square.isZero()) {
+      return MultivariatePolynomial.ZERO;
     }
+    BigInteger rest = square.numerator().multiply(square.denominator());
+    MultivariatePolynomial root =
+        MultivariatePolynomial.term(Rational.of(square.denominator()).reciprocal(), Monomial.ONE);
+    if (rest.signum() < 0) {
+      rest = rest.negate();
+      root =
+          root.times(
+              order > 1 ? new Turns(order, roots).quarter() : unknownFor(Rational.MINUS_ONE));
+    }
+    for (long p = 2; p <= LARGEST_TRIAL && rest.compareTo(BigInteger.valueOf(p * p)) >= 0; p++) {
+      BigInteger prime = BigInteger.valueOf(p);
+      int times = 0;
+      while (rest.mod(prime).signum() == 0) {
+        rest = rest.divide(prime);
+        times++;
+      }
+      root = root.times(Rational.of(prime.pow(times / 2)));
+      root = times % 2 == 1 ? root.times(unknownFor(Rational.of(p))) : root;
+    }
+    BigInteger[] whole = rest.sqrtAndRemainder();
+    if (whole[1].signum() == 0) {
+      return root.times(Rational.of(whole[0]));
+    }
+    return root.times(unknownFor(Rational.of(rest)));
+  }
+
+  /** The unknown whose square is this number; the same number gives the same unknown. */
+  private MultivariatePolynomial unknownFor(Rational square) {
     int known = squares.indexOf(square);
     if (known < 0) {
       known = squares.size();

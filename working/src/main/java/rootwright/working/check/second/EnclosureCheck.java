@@ -71,6 +71,8 @@ public final class EnclosureCheck implements ClaimCheck {
       return equal(lettered, digits);
     } else if (claim instanceof Claim.SolutionSet set) {
       return SolutionSetByEnclosures.of(set);
+    } else if (claim instanceof Claim.Ascending ascending) {
+      return ascending(ascending, digits);
     }
     return hasRoots((Claim.HasRoots) claim, digits);
   }
@@ -134,6 +136,20 @@ public final class EnclosureCheck implements ClaimCheck {
       left = right;
     }
     return Verdict.confirmed(METHOD, DIGITS);
+  }
+
+  private static Verdict ascending(Claim.Ascending claim, int digits) {
+    for (int k = 1; k < claim.sides().size(); k++) {
+      ComplexBall left = Enclosed.of(claim.sides().get(k - 1), digits);
+      ComplexBall right = Enclosed.of(claim.sides().get(k), digits);
+      ComplexBall gap = right.minus(left);
+      if (!gap.imaginaryCentre().isZero() || gap.real().isNegative()) {
+        return new Verdict.Refuted("the enclosures stand in another order");
+      } else if (!gap.real().isPositive()) {
+        return new Verdict.Undecided("the enclosures cannot be told apart");
+      }
+    }
+    return Verdict.confirmed("enclosures of both sides", digits);
   }
 
   private Verdict hasRoots(Claim.HasRoots claim, int digits) {
