@@ -2,6 +2,7 @@ package rootwright.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -68,6 +69,13 @@ final class WorkCommand implements Callable<Integer> {
   @Option(names = "--statement", description = "Only the sentence that a sheet would print.")
   boolean statement;
 
+  @Option(
+      names = "--seconds",
+      paramLabel = "N",
+      description = "How long a problem may take before it is refused (${DEFAULT-VALUE}).",
+      defaultValue = "60")
+  long seconds;
+
   WorkCommand(Console console, Desk desk) {
     this.console = console;
     this.desk = desk;
@@ -79,7 +87,13 @@ final class WorkCommand implements Callable<Integer> {
         json
             ? OutputForm.JSON
             : latex ? OutputForm.LATEX : statement ? OutputForm.STATEMENT : OutputForm.TERMINAL;
-    WorkPrinter printer = new WorkPrinter(console, desk, new ClassProfile(without), form);
+    WorkPrinter printer =
+        new WorkPrinter(
+            console,
+            desk,
+            new ClassProfile(without),
+            new Patience(Duration.ofSeconds(seconds)),
+            form);
     if (file != null) {
       return new ProblemFile(console, printer).work(file).code();
     }

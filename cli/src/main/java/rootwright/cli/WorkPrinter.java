@@ -21,9 +21,12 @@ final class WorkPrinter {
   private final Console console;
   private final Desk desk;
   private final ClassProfile profile;
+  private final Patience patience;
   private final OutputForm form;
 
-  WorkPrinter(Console console, Desk desk, ClassProfile profile, OutputForm form) {
+  WorkPrinter(
+      Console console, Desk desk, ClassProfile profile, Patience patience, OutputForm form) {
+    this.patience = patience;
     this.console = console;
     this.desk = desk;
     this.profile = profile;
@@ -38,7 +41,7 @@ final class WorkPrinter {
   /** Works the problem on a numbered line of a file. */
   ExitStatus work(Statement statement, OptionalInt line) {
     try {
-      Solution solution = desk.work(statement, profile);
+      Solution solution = patience.spentOn(statement, () -> desk.work(statement, profile));
       print(solution, line);
       return isSingle(solution.answer()) ? ExitStatus.DONE : ExitStatus.NOT_SINGLE;
     } catch (UnreadableException unreadable) {

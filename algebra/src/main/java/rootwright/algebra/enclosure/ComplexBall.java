@@ -3,6 +3,7 @@ package rootwright.algebra.enclosure;
 import java.util.Optional;
 import rootwright.algebra.enclosure.Dyadic.Rounding;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.number.RepeatedSquaring;
 
 /**
  * A closed disc of the complex plane: some number is known to lie within {@code radius} of {@code
@@ -174,20 +175,7 @@ public record ComplexBall(Dyadic realCentre, Dyadic imaginaryCentre, Dyadic radi
    * @throws IllegalArgumentException if the exponent is negative
    */
   public ComplexBall power(int exponent) {
-    if (exponent < 0) {
-      throw new IllegalArgumentException("negative power of a ball: " + exponent);
-    }
-    ComplexBall result = ONE;
-    ComplexBall square = this;
-    for (int left = exponent; left > 0; left >>= 1) {
-      if ((left & 1) == 1) {
-        result = result.times(square);
-      }
-      if (left > 1) {
-        square = square.times(square);
-      }
-    }
-    return result;
+    return RepeatedSquaring.power(this, exponent, ONE, (left, right) -> left.times(right));
   }
 
   /**
@@ -275,6 +263,14 @@ public record ComplexBall(Dyadic realCentre, Dyadic imaginaryCentre, Dyadic radi
 
   /** A lower bound for the distance from zero; zero exactly if the disc contains zero. */
   Magnitude leastDistanceFromZero() {
+    Magnitude surely =
+        Magnitude.squaredDown(realCentre, imaginaryCentre)
+            .rootDown()
+            .minusDown(Magnitude.up(radius));
+    // Where the radius is small beside the distance, a few bits say it well enough.
+    if (surely.compareTo(Magnitude.up(radius)) > 0) {
+      return surely;
+    }
     if (containsZero()) {
       return Magnitude.ZERO;
     }

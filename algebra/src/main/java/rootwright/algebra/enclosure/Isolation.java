@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import rootwright.algebra.stop.Stop;
 
 /**
  * The search for small disjoint discs round the roots of a squarefree polynomial. Hardware guesses
@@ -46,6 +47,7 @@ final class Isolation {
 
   private List<IsolatingDisc> run(int bits) {
     for (int length = HARDWARE_BITS; ; length = Math.multiplyExact(length, 2)) {
+      Stop.ifUnwanted();
       Mirroring mirroring = Mirroring.of(guesses);
       List<Optional<IsolatingDisc>> discs = proved(mirroring);
       List<IsolatingDisc> small = new ArrayList<>();

@@ -96,6 +96,13 @@ record Magnitude(long mantissa, int exponent) implements Comparable<Magnitude> {
     return a.timesDown(a).plusDown(b.timesDown(b));
   }
 
+  /** x² + y², not made larger. */
+  static Magnitude squaredDown(Dyadic x, Dyadic y) {
+    Magnitude a = down(x);
+    Magnitude b = down(y);
+    return a.timesDown(a).plusDown(b.timesDown(b));
+  }
+
   boolean isZero() {
     return mantissa == 0;
   }

@@ -2,6 +2,7 @@ package rootwright.algebra.enclosure;
 
 import java.math.BigInteger;
 import java.util.Optional;
+import rootwright.algebra.number.RepeatedSquaring;
 
 /**
  * The principal k-th root of a disc. A guess w is improved by Newton's rule; then the distance of
@@ -94,15 +95,8 @@ final class PrincipalRoot {
   }
 
   private static Point power(Point base, int exponent, int bits) {
-    Point result = Point.ONE;
-    Point square = base;
-    for (int left = exponent; left > 0; left >>= 1) {
-      if ((left & 1) == 1) {
-        result = result.times(square).trimmed(bits);
-      }
-      square = square.times(square).trimmed(bits);
-    }
-    return result;
+    return RepeatedSquaring.power(
+        base, exponent, Point.ONE, (left, right) -> left.times(right).trimmed(bits));
   }
 
   /**

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.Optional;
 import rootwright.algebra.enclosure.Dyadic.Rounding;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.number.RepeatedSquaring;
 
 /**
  * A closed interval of the real line given by its middle and half its length: some number is known
@@ -154,20 +155,7 @@ public record RealBall(Dyadic centre, Dyadic radius) {
    * @throws IllegalArgumentException if the exponent is negative
    */
   public RealBall power(int exponent) {
-    if (exponent < 0) {
-      throw new IllegalArgumentException("negative power of a ball: " + exponent);
-    }
-    RealBall result = ONE;
-    RealBall square = this;
-    for (int left = exponent; left > 0; left >>= 1) {
-      if ((left & 1) == 1) {
-        result = result.times(square);
-      }
-      if (left > 1) {
-        square = square.times(square);
-      }
-    }
-    return result;
+    return RepeatedSquaring.power(this, exponent, ONE, (left, right) -> left.times(right));
   }
 
   /**

@@ -1,6 +1,7 @@
 package rootwright.algebra.enclosure;
 
 import java.util.List;
+import rootwright.algebra.stop.Stop;
 
 /**
  * Aberth's iteration (1973, Mathematics of Computation 27, pp 339–344) on numbers of any length,
@@ -37,6 +38,7 @@ final class SimultaneousIteration {
 
   private void run(boolean[] done) {
     for (int round = 0; round < MOST_ROUNDS; round++) {
+      Stop.ifUnwanted();
       boolean moving = false;
       for (int i = 0; i < points.size(); i++) {
         if (!done[i]) {

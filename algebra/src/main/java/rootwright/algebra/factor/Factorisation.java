@@ -7,6 +7,7 @@ import cc.redberry.rings.poly.univar.UnivariatePolynomial;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 
@@ -16,13 +17,19 @@ import rootwright.algebra.polynomial.Polynomial;
  *
  * <p>Repeated factors, rational roots and cyclotomic factors are split off by our own means; what
  * is left, of degree 4 or more, is handed to the Rings library, and nothing outside this class
- * knows that library. Beyond degree 30 or so a polynomial that splits into many factors modulo
- * every prime can take long.
+ * knows that library. A polynomial of degree 24 or more that splits into many factors modulo every
+ * prime is out of reach.
  *
  * @param content the rational number in front; it carries the sign
  * @param factors by degree, then by coefficients from the highest power down; empty for a constant
  */
 public record Factorisation(Rational content, List<IrreducibleFactor> factors) {
+
+  /** Below this degree no polynomial takes long. */
+  private static final int SURELY_WITHIN_REACH = 24;
+
+  /** Most factors modulo a prime whose subsets are tried. */
+  private static final int MOST_PARTS = 12;
 
   /** Copies the list. */
   public Factorisation {
@@ -30,9 +37,23 @@ public record Factorisation(Rational content, List<IrreducibleFactor> factors) {
   }
 
   /**
+   * Factors a polynomial if that is within reach.
+   *
+   * @throws IllegalArgumentException for the zero polynomial
+   */
+  public static Optional<Factorisation> tried(Polynomial polynomial) {
+    try {
+      return Optional.of(of(polynomial));
+    } catch (OutOfReachException far) {
+      return Optional.empty();
+    }
+  }
+
+  /**
    * Factors a polynomial.
    *
    * @throws IllegalArgumentException for the zero polynomial
+   * @throws OutOfReachException if it would take too long
    */
   public static Factorisation of(Polynomial polynomial) {
     List<IrreducibleFactor> factors = new ArrayList<>();
@@ -79,6 +100,7 @@ public record Factorisation(Rational content, List<IrreducibleFactor> factors) {
       parts.add(cyclotomic);
       rest = rest.divide(cyclotomic).quotient().primitive();
     }
+    requireWithinReach(rest);
     if (rest.degree() > 3) {
       parts.addAll(splitByLibrary(rest));
     } else if (rest.degree() > 0) {
@@ -86,6 +108,15 @@ public record Factorisation(Rational content, List<IrreducibleFactor> factors) {
       parts.add(rest);
     }
     return parts;
+  }
+
+  private static void requireWithinReach(Polynomial rest) {
+    if (rest.degree() >= SURELY_WITHIN_REACH) {
+      int parts = ModularSplitting.fewestParts(rest);
+      if (parts > MOST_PARTS) {
+        throw new OutOfReachException(rest.degree(), parts);
+      }
+    }
   }
 
   private static List<Polynomial> splitByLibrary(Polynomial polynomial) {

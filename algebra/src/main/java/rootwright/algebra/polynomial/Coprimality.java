@@ -1,5 +1,6 @@
 package rootwright.algebra.polynomial;
 
+import java.util.Arrays;
 import java.util.Map;
 import java.util.SplittableRandom;
 import rootwright.algebra.modular.FieldPolynomials;
@@ -30,6 +31,24 @@ final class Coprimality {
       }
     }
     return true;
+  }
+
+  /** The same for two polynomials in one unknown with whole coefficients. */
+  static boolean isProven(Polynomial first, Polynomial second) {
+    if (first.degree() < 1 || second.degree() < 1) {
+      return false;
+    }
+    OddModulus prime = WordPrimes.get(0);
+    long[] a = image(first, prime);
+    long[] b = image(second, prime);
+    boolean keepsDegree = a.length == first.degree() + 1 || b.length == second.degree() + 1;
+    return keepsDegree && new FieldPolynomials(prime).gcd(a, b).length == 1;
+  }
+
+  private static long[] image(Polynomial whole, OddModulus prime) {
+    long[] image = new long[whole.degree() + 1];
+    Arrays.setAll(image, k -> prime.represent(whole.numerator(k)));
+    return FieldPolynomials.trim(image);
   }
 
   private static boolean sharesNothingIn(

@@ -8,6 +8,8 @@ import java.util.NavigableMap;
 import java.util.TreeMap;
 import java.util.function.BiConsumer;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.number.RepeatedSquaring;
+import rootwright.algebra.stop.Stop;
 
 /**
  * A polynomial in numbered unknowns x₀, x₁, … over the rational numbers, as a sparse map from
@@ -121,9 +123,11 @@ public final class MultivariatePolynomial {
   public MultivariatePolynomial times(MultivariatePolynomial other) {
     NavigableMap<Monomial, Rational> product = new TreeMap<>();
     terms.forEach(
-        (left, a) ->
-            other.terms.forEach(
-                (right, b) -> product.merge(left.times(right), a.times(b), Rational::plus)));
+        (left, a) -> {
+          Stop.ifUnwanted();
+          other.terms.forEach(
+              (right, b) -> product.merge(left.times(right), a.times(b), Rational::plus));
+        });
     return of(product);
   }
 
@@ -133,20 +137,7 @@ public final class MultivariatePolynomial {
    * @throws IllegalArgumentException if the exponent is negative
    */
   public MultivariatePolynomial power(int exponent) {
-    if (exponent < 0) {
-      throw new IllegalArgumentException("negative power of a polynomial: " + exponent);
-    }
-    MultivariatePolynomial result = ONE;
-    MultivariatePolynomial square = this;
-    for (int left = exponent; left > 0; left >>= 1) {
-      if ((left & 1) == 1) {
-        result = result.times(square);
-      }
-      if (left > 1) {
-        square = square.times(square);
-      }
-    }
-    return result;
+    return RepeatedSquaring.power(this, exponent, ONE, (left, right) -> left.times(right));
   }
 
   /** The value at a point: the k-th number is put for the k-th unknown. */

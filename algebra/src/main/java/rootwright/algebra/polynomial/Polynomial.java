@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.number.RepeatedSquaring;
+import rootwright.algebra.stop.Stop;
 
 /**
  * A polynomial in one unknown over the rational numbers, kept as integers over one common positive
@@ -203,20 +205,7 @@ public final class Polynomial {
    * @throws IllegalArgumentException if the exponent is negative
    */
   public Polynomial power(int exponent) {
-    if (exponent < 0) {
-      throw new IllegalArgumentException("negative power of a polynomial: " + exponent);
-    }
-    Polynomial result = ONE;
-    Polynomial square = this;
-    for (int left = exponent; left > 0; left >>= 1) {
-      if ((left & 1) == 1) {
-        result = result.times(square);
-      }
-      if (left > 1) {
-        square = square.times(square);
-      }
-    }
-    return result;
+    return RepeatedSquaring.power(this, exponent, ONE, (left, right) -> left.times(right));
   }
 
   /**
@@ -279,7 +268,11 @@ public final class Polynomial {
   public Polynomial gcd(Polynomial other) {
     Polynomial a = primitive();
     Polynomial b = other.primitive();
+    if (Coprimality.isProven(a, b)) {
+      return ONE;
+    }
     while (!b.isZero()) {
+      Stop.ifUnwanted();
       Polynomial next = a.remainder(b).primitive();
       a = b;
       b = next;

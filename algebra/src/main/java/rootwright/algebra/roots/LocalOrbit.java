@@ -13,6 +13,7 @@ import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.stop.Stop;
 
 /**
  * The product ∏ (B·T − A) over the images A/B of an orbit, from the p-adic roots of P.
@@ -55,6 +56,7 @@ final class LocalOrbit {
     Powers powers = new Powers(ring, roots.roots());
     BigInteger[][] product = {ring.constant(primitive.numerator(primitive.degree()).pow(degree()))};
     for (Quotient quotient : quotients) {
+      Stop.ifUnwanted();
       BigInteger[] over = powers.value(quotient.over());
       product =
           quotient.under().equals(MultivariatePolynomial.ONE)

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.stop.Stop;
 
 /**
  * The distinct formal images of an expression in n root names under all n! renamings. Unknown k of
@@ -124,6 +125,7 @@ public final class Orbit {
     seen.add(function);
     found.add(function);
     for (int next = 0; next < found.size(); next++) {
+      Stop.ifUnwanted();
       for (int[] generator : generators(names)) {
         RationalFunction image = image(found.get(next), generator);
         if (seen.add(image)) {

@@ -12,6 +12,7 @@ import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.stop.Stop;
 
 /**
  * The algebra of polynomials in k distinct roots of a polynomial P of degree n: Q[x₀, …, x₍k₋₁₎]
@@ -125,6 +126,7 @@ public final class RootTower {
       parts.add(normalForm(part, unknown));
     }
     for (int top = parts.size() - 1; top >= bound; top--) {
+      Stop.ifUnwanted();
       MultivariatePolynomial factor = parts.get(top);
       if (!factor.isZero()) {
         for (int j = 0; j < bound; j++) {

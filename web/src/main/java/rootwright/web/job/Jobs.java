@@ -14,6 +14,7 @@ import java.util.concurrent.SynchronousQueue;
 import java.util.concurrent.ThreadPoolExecutor;
 import java.util.concurrent.TimeUnit;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.stop.StoppedException;
 import rootwright.desk.contract.RefusalContract;
 import rootwright.web.reply.Fault;
 import rootwright.web.reply.FaultException;
@@ -113,6 +114,8 @@ public final class Jobs implements AutoCloseable {
       last = failed(refused.fault());
     } catch (OutOfMemoryError full) {
       last = TOO_LARGE;
+    } catch (StoppedException unwanted) {
+      last = stopped();
     } catch (Exception | StackOverflowError wrong) {
       last = job.stopped() ? stopped() : failed(unexpected(wrong));
     } finally {

@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import rootwright.algebra.factor.Factorisation;
 import rootwright.algebra.factor.IrreducibleFactor;
 import rootwright.algebra.factor.RationalRoot;
@@ -22,42 +23,38 @@ public final class PolynomialGate {
   public static List<Warning> warnings(Problem problem) {
     List<Warning> warnings = new ArrayList<>();
     leadGone(problem).ifPresent(warnings::add);
-    Factorisation factorisation = Factorisation.of(problem.polynomial());
-    repeated(factorisation, problem).ifPresent(warnings::add);
+    Optional<Factorisation> factorisation = Factorisation.tried(problem.polynomial());
+    factorisation.flatMap(known -> repeated(known, problem)).ifPresent(warnings::add);
     List<RationalRoot> rational = RationalRoots.of(problem.polynomial());
     if (!rational.isEmpty()) {
       warnings.add(new Warning(WarningCode.RATIONAL_ROOT, rationalRoots(rational)));
     }
-    boolean splitsOtherwise =
-        factorisation.factors().stream()
-            .anyMatch(
-                factor ->
-                    factor.polynomial().degree() > 1
-                        && factor.polynomial().degree() < problem.degree());
-    if (splitsOtherwise) {
-      warnings.add(
-          new Warning(
-              WarningCode.REDUCIBLE,
-              "The polynomial factors over the rational numbers: "
-                  + factors(factorisation, problem)
-                  + "."));
-    }
+    factorisation
+        .filter(known -> splitsBesideRoots(known, problem))
+        .map(known -> factors(known, problem))
+        .map("The polynomial factors over the rational numbers: %s."::formatted)
+        .ifPresent(text -> warnings.add(new Warning(WarningCode.REDUCIBLE, text)));
     return warnings;
   }
 
-  private static java.util.Optional<Warning> leadGone(Problem problem) {
+  private static boolean splitsBesideRoots(Factorisation factorisation, Problem problem) {
+    return factorisation.factors().stream()
+        .mapToInt(factor -> factor.polynomial().degree())
+        .anyMatch(degree -> degree > 1 && degree < problem.degree());
+  }
+
+  private static Optional<Warning> leadGone(Problem problem) {
     BigInteger formal = new FormalDegree(problem.unknown()).of(problem.stated());
     return formal.compareTo(BigInteger.valueOf(problem.degree())) <= 0
-        ? java.util.Optional.empty()
-        : java.util.Optional.of(
+        ? Optional.empty()
+        : Optional.of(
             new Warning(
                 WarningCode.LEAD_ZERO,
                 "The terms of degree %s cancel or have the coefficient 0, so the degree is %d."
                     .formatted(formal, problem.degree())));
   }
 
-  private static java.util.Optional<Warning> repeated(
-      Factorisation factorisation, Problem problem) {
+  private static Optional<Warning> repeated(Factorisation factorisation, Problem problem) {
     List<String> repeated = new ArrayList<>();
     List<IrreducibleFactor> inOrder = new ArrayList<>(factorisation.factors());
     inOrder.sort(
@@ -86,8 +83,8 @@ public final class PolynomialGate {
       }
     }
     return repeated.isEmpty()
-        ? java.util.Optional.empty()
-        : java.util.Optional.of(
+        ? Optional.empty()
+        : Optional.of(
             new Warning(
                 WarningCode.REPEATED_ROOT,
                 capital(String.join(", ", repeated))

@@ -31,6 +31,12 @@ final class BeyondLimits {
         kind, problem, new Answer.Refused(UNSUPPORTED, why, problem.ask(), Optional.empty()));
   }
 
+  /** The refusal of an ask that would take too long, whatever part of it is to blame. */
+  static Solution tooLarge(String kind, Problem problem, String why) {
+    return solution(
+        kind, problem, new Answer.Refused(TOO_LARGE, why, problem.ask(), Optional.empty()));
+  }
+
   private static Solution solution(String kind, Problem problem, Answer.Refused refused) {
     return Assembly.withoutRoutes(
         kind,

@@ -2,6 +2,7 @@ package rootwright.working.kind;
 
 import java.util.List;
 import java.util.Optional;
+import rootwright.algebra.factor.OutOfReachException;
 import rootwright.working.ask.RealRange;
 import rootwright.working.problem.Problem;
 import rootwright.working.route.ClassProfile;
@@ -76,6 +77,8 @@ public final class Kinds {
     Kind kind = recognising(problem);
     try {
       return kind.solve(problem, profile);
+    } catch (OutOfReachException far) {
+      return BeyondLimits.tooLarge(kind.name(), problem, String.valueOf(far.getMessage()));
     } catch (UnconfirmedException unconfirmed) {
       return BeyondLimits.misshapen(kind.name(), problem, String.valueOf(unconfirmed.getMessage()));
     }

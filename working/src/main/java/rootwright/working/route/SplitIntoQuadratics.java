@@ -3,6 +3,7 @@ package rootwright.working.route;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import rootwright.algebra.factor.Factorisation;
 import rootwright.algebra.factor.IrreducibleFactor;
 import rootwright.algebra.factor.RationalRoots;
@@ -32,7 +33,11 @@ final class SplitIntoQuadratics implements Route {
   @Override
   public Attempt attempt(Asked asked) {
     Problem problem = asked.problem();
-    Factorisation factorisation = Factorisation.of(problem.polynomial());
+    Optional<Factorisation> tried = Factorisation.tried(problem.polynomial());
+    if (tried.isEmpty()) {
+      return new Attempt.Declined("P is too hard to factor");
+    }
+    Factorisation factorisation = tried.get();
     int quadratics =
         factorisation.factors().stream()
             .filter(factor -> factor.polynomial().degree() == 2)

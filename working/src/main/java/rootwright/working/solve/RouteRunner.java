@@ -2,12 +2,16 @@ package rootwright.working.solve;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
+import rootwright.algebra.stop.Stop;
 import rootwright.working.answer.Answer;
 import rootwright.working.route.Attempt;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.route.RouteOn;
 import rootwright.working.route.Working;
+import rootwright.working.step.Claim;
 import rootwright.working.step.Step;
 
 /** Tries routes on an ask and keeps those whose every line both checks confirm. */
@@ -37,7 +41,9 @@ public final class RouteRunner {
       List<? extends RouteOn<Q>> routes, Q asked, Answer answer, ClassProfile profile) {
     List<Working> workings = new ArrayList<>();
     List<Solution.DeclinedRoute> declined = new ArrayList<>();
+    Set<Claim> confirmed = new HashSet<>();
     for (RouteOn<Q> route : routes) {
+      Stop.ifUnwanted();
       if (!profile.has(route.name())) {
         declined.add(decline(route, "this class does not have it yet"));
         continue;
@@ -45,7 +51,7 @@ public final class RouteRunner {
       Attempt attempt = route.attempt(asked);
       if (attempt instanceof Attempt.Worked worked) {
         requireSameAnswer(route, worked, answer);
-        if (allLinesConfirmed(route, worked)) {
+        if (allLinesConfirmed(route, worked, confirmed)) {
           workings.add(Working.of(route, worked));
         } else {
           declined.add(decline(route, "its numbers are too large for both checks to confirm"));
@@ -58,12 +64,16 @@ public final class RouteRunner {
     return new Routed(workings, declined);
   }
 
-  private boolean allLinesConfirmed(RouteOn<?> route, Attempt.Worked worked) {
+  /** Routes have lines in common, such as what e₁ is; one that is confirmed stays so. */
+  private boolean allLinesConfirmed(RouteOn<?> route, Attempt.Worked worked, Set<Claim> confirmed) {
     for (int k = 0; k < worked.steps().size(); k++) {
       Step step = worked.steps().get(k);
-      String place = "route %s, line %d".formatted(route.name(), k + 1);
-      if (!step.isArgument() && checks.confirm(place, step.shown(), step.claim()).isEmpty()) {
-        return false;
+      if (!step.isArgument() && !confirmed.contains(step.claim())) {
+        String place = "route %s, line %d".formatted(route.name(), k + 1);
+        if (checks.confirm(place, step.shown(), step.claim()).isEmpty()) {
+          return false;
+        }
+        confirmed.add(step.claim());
       }
     }
     return true;

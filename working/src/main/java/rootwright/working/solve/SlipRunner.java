@@ -2,6 +2,7 @@ package rootwright.working.solve;
 
 import java.util.ArrayList;
 import java.util.List;
+import rootwright.algebra.stop.Stop;
 import rootwright.working.answer.Answer;
 import rootwright.working.slip.SlipOn;
 
@@ -23,6 +24,7 @@ public final class SlipRunner {
     List<Solution.WrongTurning> showing = new ArrayList<>();
     List<Solution.SilentSlip> silent = new ArrayList<>();
     for (SlipOn<Q> slip : slips) {
+      Stop.ifUnwanted();
       List<Answer> values =
           slip.answers(asked).stream().<Answer>map(value -> value).distinct().toList();
       List<Answer> wrong = values.stream().filter(value -> !value.equals(answer)).toList();

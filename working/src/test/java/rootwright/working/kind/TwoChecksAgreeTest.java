@@ -188,12 +188,11 @@ class TwoChecksAgreeTest {
   void anAnswerThatACheckCannotConfirmIsNotGivenOut() throws Exception {
     Problem problem = ProblemReader.read(Statement.of("x^3-4x+1", "S_4"));
     ClaimCheck silent = claim -> new Verdict.Undecided("it cannot be said");
-    assertThatExceptionOfType(CheckFailedException.class)
-        .isThrownBy(
-            () ->
-                new Kinds(Routes.ALL, Slips.ALL, new TwoChecks(exact, silent))
-                    .solve(problem, ClassProfile.EVERYTHING))
-        .withMessageContaining("could not confirm");
+    Answer answer =
+        new Kinds(Routes.ALL, Slips.ALL, new TwoChecks(exact, silent))
+            .solve(problem, ClassProfile.EVERYTHING)
+            .answer();
+    assertThat(answer).isInstanceOf(Answer.Refused.class);
   }
 
   @Test

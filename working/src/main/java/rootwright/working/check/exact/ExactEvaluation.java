@@ -8,6 +8,7 @@ import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaCases;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.number.RepeatedSquaring;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
@@ -189,17 +190,8 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
 
   private static MultivariatePolynomial towerPower(
       RootTower tower, MultivariatePolynomial base, int exponent) {
-    MultivariatePolynomial result = MultivariatePolynomial.ONE;
-    MultivariatePolynomial square = tower.normalForm(base);
-    for (int left = exponent; left > 0; left >>= 1) {
-      if ((left & 1) == 1) {
-        result = tower.times(result, square);
-      }
-      if (left > 1) {
-        square = tower.times(square, square);
-      }
-    }
-    return result;
+    return RepeatedSquaring.power(
+        tower.normalForm(base), exponent, MultivariatePolynomial.ONE, tower::times);
   }
 
   /** Number of monomials of degree e in t letters, or a number above the limit. */

@@ -10,7 +10,9 @@ import rootwright.algebra.enclosure.RealBall;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaCases;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.number.RepeatedSquaring;
 import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.stop.Stop;
 import rootwright.working.problem.Angle;
 import rootwright.working.step.Setting;
 
@@ -21,17 +23,31 @@ final class BallEvaluation implements FormulaCases<ComplexBall> {
   private final Labelling labelling;
   private final Map<String, Rational> letters;
   private final int bits;
+  private final Map<Formula, ComplexBall> nameless;
   private final Map<String, ComplexBall> defined = new HashMap<>();
 
   /**
    * @param letters numbers put for the free letters
    * @param bits the working precision
+   * @param nameless what Σ, Π, S_k, e_k and h_k have come to, shared by evaluations that differ
+   *     only in which root has which name
    */
-  BallEvaluation(Setting setting, Labelling labelling, Map<String, Rational> letters, int bits) {
+  BallEvaluation(
+      Setting setting,
+      Labelling labelling,
+      Map<String, Rational> letters,
+      int bits,
+      Map<Formula, ComplexBall> nameless) {
+    this.nameless = nameless;
     this.setting = setting;
     this.labelling = labelling;
     this.letters = letters;
     this.bits = bits;
+  }
+
+  /** An evaluation that shares nothing with others. */
+  BallEvaluation(Setting setting, Labelling labelling, Map<String, Rational> letters, int bits) {
+    this(setting, labelling, letters, bits, new HashMap<>());
   }
 
   ComplexBall of(Formula formula) {
@@ -78,14 +94,20 @@ final class BallEvaluation implements FormulaCases<ComplexBall> {
 
   @Override
   public ComplexBall sum(Formula.Sum sum) {
-    return sum.terms().stream().map(this::of).reduce(ComplexBall.ZERO, ComplexBall::plus);
+    ComplexBall total = of(sum.terms().get(0));
+    for (Formula term : sum.terms().subList(1, sum.terms().size())) {
+      total = total.plus(of(term));
+    }
+    return total;
   }
 
   @Override
   public ComplexBall product(Formula.Product product) {
-    return product.factors().stream()
-        .map(this::of)
-        .reduce(ComplexBall.ONE, (left, right) -> left.times(right));
+    ComplexBall total = of(product.factors().get(0));
+    for (Formula factor : product.factors().subList(1, product.factors().size())) {
+      total = total.times(of(factor));
+    }
+    return total;
   }
 
   @Override
@@ -102,15 +124,8 @@ final class BallEvaluation implements FormulaCases<ComplexBall> {
 
   /** Squaring keeps the relative error in proportion to the exponent; rounding keeps it short. */
   private ComplexBall power(ComplexBall base, BigInteger exponent) {
-    ComplexBall result = ComplexBall.ONE;
-    ComplexBall square = base;
-    for (int k = 0; k < exponent.bitLength(); k++) {
-      if (exponent.testBit(k)) {
-        result = result.times(square);
-      }
-      square = square.times(square);
-    }
-    return result;
+    return RepeatedSquaring.power(
+        base, exponent, ComplexBall.ONE, (left, right) -> left.times(right));
   }
 
   private BigInteger wholeNumber(Formula formula) {
@@ -150,11 +165,21 @@ final class BallEvaluation implements FormulaCases<ComplexBall> {
 
   @Override
   public ComplexBall aggregate(Formula.Aggregate aggregate) {
+    ComplexBall known = nameless.get(aggregate);
+    if (known == null) {
+      known = overImages(aggregate);
+      nameless.put(aggregate, known);
+    }
+    return known;
+  }
+
+  private ComplexBall overImages(Formula.Aggregate aggregate) {
     boolean sum = aggregate.operation() == Formula.Aggregate.Operation.SUM;
     ComplexBall total = sum ? ComplexBall.ZERO : ComplexBall.ONE;
     for (int[] image : Images.of(aggregate.body(), setting)) {
+      Stop.ifUnwanted();
       ComplexBall value =
-          new BallEvaluation(setting, labelling.permuted(image), letters, bits)
+          new BallEvaluation(setting, labelling.permuted(image), letters, bits, nameless)
               .of(aggregate.body());
       total = (sum ? total.plus(value) : total.times(value));
     }
@@ -163,6 +188,15 @@ final class BallEvaluation implements FormulaCases<ComplexBall> {
 
   @Override
   public ComplexBall family(Formula.Family family) {
+    ComplexBall known = nameless.get(family);
+    if (known == null) {
+      known = member(family);
+      nameless.put(family, known);
+    }
+    return known;
+  }
+
+  private ComplexBall member(Formula.Family family) {
     BigInteger index = wholeNumber(family.index());
     return switch (family.letter()) {
       case "S", "p" -> powerSum(index);

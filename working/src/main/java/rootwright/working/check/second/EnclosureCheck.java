@@ -1,17 +1,14 @@
 package rootwright.working.check.second;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
-import java.util.concurrent.ConcurrentHashMap;
 import rootwright.algebra.enclosure.BallContainsZeroException;
 import rootwright.algebra.enclosure.ComplexBall;
-import rootwright.algebra.enclosure.EnclosedRoot;
-import rootwright.algebra.enclosure.RootEnclosures;
+import rootwright.algebra.enclosure.Dyadic;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
@@ -41,7 +38,10 @@ public final class EnclosureCheck implements ClaimCheck {
   private static final long SEED = 20_260_101L;
   private static final int SAMPLES = 5;
 
-  private final Map<String, List<ComplexBall>> enclosures = new ConcurrentHashMap<>();
+  /** Below 10⁻³⁰, so that a radius up to it needs no look at the size of the value. */
+  private static final Dyadic SURELY_NARROW = Dyadic.powerOfTwo(-100);
+
+  private final KnownEnclosures enclosures = new KnownEnclosures();
 
   @Override
   public Verdict of(Claim claim) {
@@ -110,8 +110,10 @@ public final class EnclosureCheck implements ClaimCheck {
 
   private Verdict equalAt(
       Setting setting, List<Formula> sides, Map<String, Rational> letters, int digits) {
+    Map<Formula, ComplexBall> nameless = new HashMap<>();
     for (Labelling labelling : labellings(setting, sides, digits)) {
-      Verdict verdict = equalAt(setting, sides, labelling, letters, digits);
+      Verdict verdict =
+          equalAt(sides, new BallEvaluation(setting, labelling, letters, bits(digits), nameless));
       if (!verdict.isConfirmed()) {
         return verdict;
       }
@@ -119,13 +121,7 @@ public final class EnclosureCheck implements ClaimCheck {
     return Verdict.confirmed(METHOD, DIGITS);
   }
 
-  private static Verdict equalAt(
-      Setting setting,
-      List<Formula> sides,
-      Labelling labelling,
-      Map<String, Rational> letters,
-      int digits) {
-    BallEvaluation evaluation = new BallEvaluation(setting, labelling, letters, bits(digits));
+  private static Verdict equalAt(List<Formula> sides, BallEvaluation evaluation) {
     ComplexBall left = evaluation.of(sides.get(0));
     for (Formula side : sides.subList(1, sides.size())) {
       ComplexBall right = evaluation.of(side);
@@ -154,11 +150,12 @@ public final class EnclosureCheck implements ClaimCheck {
 
   private Verdict hasRoots(Claim.HasRoots claim, int digits) {
     int bits = bits(digits);
-    Labelling labelling = new Labelling(roots(claim.setting().polynomial(), digits));
+    Map<Formula, ComplexBall> nameless = new HashMap<>();
+    Labelling labelling = new Labelling(enclosures.of(claim.setting().polynomial(), digits));
     List<ComplexBall> product = new ArrayList<>(List.of(ComplexBall.ONE));
     for (int[] image : Images.of(claim.map(), claim.setting())) {
       ComplexBall root =
-          new BallEvaluation(claim.setting(), labelling.permuted(image), Map.of(), bits)
+          new BallEvaluation(claim.setting(), labelling.permuted(image), Map.of(), bits, nameless)
               .of(claim.map());
       product.add(ComplexBall.ONE);
       for (int k = product.size() - 2; k >= 0; k--) {
@@ -185,6 +182,9 @@ public final class EnclosureCheck implements ClaimCheck {
     if (!difference.containsZero()) {
       return new Verdict.Refuted("the enclosures of the two sides are apart");
     }
+    if (difference.radius().compareTo(SURELY_NARROW) <= 0) {
+      return Verdict.confirmed(METHOD, DIGITS);
+    }
     Rational size = value.absolute(64).high().toRational();
     Rational allowed = TOLERANCE.times(size.compareTo(Rational.ONE) > 0 ? size : Rational.ONE);
     return difference.radius().toRational().compareTo(allowed) <= 0
@@ -194,7 +194,7 @@ public final class EnclosureCheck implements ClaimCheck {
 
   /** One labelling where names do not matter; else every turn of the names and one exchange. */
   private List<Labelling> labellings(Setting setting, List<Formula> sides, int digits) {
-    Labelling first = new Labelling(roots(setting.polynomial(), digits));
+    Labelling first = new Labelling(enclosures.of(setting.polynomial(), digits));
     int n = setting.polynomial().degree();
     List<Labelling> all = new ArrayList<>(List.of(first));
     boolean named = sides.stream().anyMatch(side -> dependsOnNames(side, setting));
@@ -220,18 +220,6 @@ public final class EnclosureCheck implements ClaimCheck {
     }
     return !(formula instanceof Formula.Aggregate)
         && formula.parts().stream().anyMatch(part -> dependsOnNames(part, setting));
-  }
-
-  private List<ComplexBall> roots(Polynomial polynomial, int digits) {
-    return enclosures.computeIfAbsent(
-        digits + " " + polynomial,
-        key -> {
-          List<ComplexBall> discs = new ArrayList<>();
-          for (EnclosedRoot root : RootEnclosures.of(polynomial, digits)) {
-            discs.addAll(Collections.nCopies(root.multiplicity(), root.disc()));
-          }
-          return List.copyOf(discs);
-        });
   }
 
   /** Numbers to put for the free letters; fractions, so that nothing cancels by accident. */

@@ -10,6 +10,7 @@ import rootwright.algebra.enclosure.ComplexBall;
 import rootwright.algebra.enclosure.Dyadic;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.stop.Stop;
 import rootwright.working.step.Setting;
 
 /**
@@ -55,22 +56,23 @@ final class Images {
     for (String letter : setting.free()) {
       letters.put(letter, Rational.of(random.nextLong(1L << 20, 1L << 21)));
     }
-    Map<String, int[]> byValue = new LinkedHashMap<>();
+    Map<Formula, ComplexBall> nameless = new HashMap<>();
+    Map<List<Dyadic>, int[]> byValue = new LinkedHashMap<>();
     for (int[] injection : injections) {
+      Stop.ifUnwanted();
       ComplexBall value =
-          new BallEvaluation(setting, new Labelling(point).permuted(injection), letters, BITS)
+          new BallEvaluation(
+                  setting, new Labelling(point).permuted(injection), letters, BITS, nameless)
               .of(body);
       byValue.putIfAbsent(fingerprint(value), injection);
     }
     return List.copyOf(byValue.values());
   }
 
-  private static String fingerprint(ComplexBall value) {
-    return fingerprint(value.realCentre()) + " " + fingerprint(value.imaginaryCentre());
-  }
-
-  private static String fingerprint(Dyadic centre) {
-    return centre.rounded(KEPT_BITS, Dyadic.Rounding.FLOOR).toString();
+  private static List<Dyadic> fingerprint(ComplexBall value) {
+    return List.of(
+        value.realCentre().rounded(KEPT_BITS, Dyadic.Rounding.FLOOR),
+        value.imaginaryCentre().rounded(KEPT_BITS, Dyadic.Rounding.FLOOR));
   }
 
   private static boolean occurs(String root, Formula formula, Setting setting) {
