@@ -63,6 +63,19 @@ public sealed interface Claim {
     }
   }
 
+  /**
+   * So many distinct roots of a polynomial lie in a domain.
+   *
+   * @param polynomial not the zero polynomial
+   */
+  record CountOfRoots(Polynomial polynomial, NumberDomain domain, int distinct) implements Claim {
+    public CountOfRoots {
+      if (polynomial.isZero()) {
+        throw new IllegalArgumentException("every number is a root of 0");
+      }
+    }
+  }
+
   /** A thought that no computation confirms; shown as such. */
   record Argument() implements Claim {}
 

@@ -37,6 +37,8 @@ public final class ExactCheck implements ClaimCheck {
         return SolutionSetByFactors.of(set);
       } else if (claim instanceof Claim.Ascending ascending) {
         return OrderOfSurds.of(ascending);
+      } else if (claim instanceof Claim.CountOfRoots count) {
+        return SolutionSetByFactors.of(count);
       }
       return new Verdict.Undecided("an argument in words");
     } catch (Unevaluable stuck) {

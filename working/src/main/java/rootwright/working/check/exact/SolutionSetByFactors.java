@@ -51,6 +51,17 @@ final class SolutionSetByFactors {
         : new Verdict.Refuted("a listed value solves no factor of the equation");
   }
 
+  static Verdict of(Claim.CountOfRoots claim) {
+    int found = 0;
+    for (IrreducibleFactor factor : Factorisation.of(claim.polynomial()).factors()) {
+      found += count(factor.polynomial(), claim.domain());
+    }
+    return found == claim.distinct()
+        ? Verdict.confirmed("Sturm's count of the real roots of every factor")
+        : new Verdict.Refuted(
+            "there are %d roots among the %s".formatted(found, claim.domain().words()));
+  }
+
   /** How many roots of an irreducible polynomial lie in the domain. */
   private static int count(Polynomial factor, NumberDomain domain) {
     SturmSequence sturm = SturmSequence.of(factor);

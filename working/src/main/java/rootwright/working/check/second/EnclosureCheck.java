@@ -73,6 +73,8 @@ public final class EnclosureCheck implements ClaimCheck {
       return SolutionSetByEnclosures.of(set);
     } else if (claim instanceof Claim.Ascending ascending) {
       return ascending(ascending, digits);
+    } else if (claim instanceof Claim.CountOfRoots count) {
+      return SolutionSetByEnclosures.of(count);
     }
     return hasRoots((Claim.HasRoots) claim, digits);
   }

@@ -43,6 +43,17 @@ final class SolutionSetByEnclosures {
         : new Verdict.Refuted(left.get(0) + " is listed and is no solution in the domain");
   }
 
+  static Verdict of(Claim.CountOfRoots claim) {
+    List<EnclosedRoot> roots =
+        claim.polynomial().degree() < 1 ? List.of() : RootEnclosures.of(claim.polynomial(), DIGITS);
+    long found =
+        roots.stream().filter(root -> lies(root, claim.domain(), claim.polynomial())).count();
+    return found == claim.distinct()
+        ? Verdict.confirmed("certified enclosures of the roots")
+        : new Verdict.Refuted(
+            "%d enclosed roots lie among the %s".formatted(found, claim.domain().words()));
+  }
+
   private static boolean lies(EnclosedRoot root, NumberDomain domain, Polynomial equation) {
     return switch (domain) {
       case COMPLEX -> true;

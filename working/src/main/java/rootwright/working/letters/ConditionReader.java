@@ -1,0 +1,300 @@
+package rootwright.working.letters;
+
+import java.math.BigInteger;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.FormulaExpansion;
+import rootwright.algebra.notation.FormulaNames;
+import rootwright.algebra.notation.FormulaReader;
+import rootwright.algebra.notation.Refusal;
+import rootwright.algebra.notation.UnicodeWriter;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.polynomial.Polynomial;
+import rootwright.working.step.NumberDomain;
+
+/** Reads one condition, in words or as a relation. */
+final class ConditionReader {
+
+  private static final Pattern PROGRESSION =
+      Pattern.compile(
+          "(?:all |its |the )*(?:roots|solutions)?(?: are| is| form)*(?: in| an| a)* ?"
+              + "(?<sort>arithmetic|geometric|harmonic|ap|gp|hp)(?: progression| sequence)?");
+  private static final Pattern REPEATED =
+      Pattern.compile(
+          "(?:there is |it has |has |with |p has )?(?:a |an )?(?<times>double|repeated|multiple|equal|triple)"
+              + "(?: real)? (?:roots?|solutions?)"
+              + "|two (?:of (?:the|its) )?roots (?:are )?(?:equal|the same)");
+  private static final Pattern NATURE =
+      Pattern.compile(
+          "(?:all |its |the |only |has |it has )*(?:(?:roots|solutions)(?: are| all| being)* (?<after>"
+              + Natures.WORDS
+              + ")|(?<before>"
+              + Natures.WORDS
+              + ") (?:roots|solutions))(?: only)?");
+  private static final Pattern COUNT =
+      Pattern.compile(
+          "(?:there (?:is|are) |it has |has |with )?(?:exactly |only )?(?<count>no|one|two|three|four|five|six|\\d+)"
+              + "(?: distinct| different)?(?: real)?(?: distinct| different)? (?<what>roots?|solutions?|zeros?)");
+  private static final Pattern RELATED =
+      Pattern.compile(
+          "(?:one|a) (?:root|solution) is (?<how>.+?) (?:of )?(?:another|the other)(?: one| root)?");
+  private static final Pattern OTHERS =
+      Pattern.compile(
+          "(?:one|a) (?:root|solution) is the (?<how>sum|product) of the other(?:s| two| roots| two roots)?");
+  private static final Pattern ROOT_IS =
+      Pattern.compile(
+          "(?:(?:one|a) (?:root|solution) is|root|x =) (?<after>.+)"
+              + "|(?<before>.+?) (?:is|as) (?:a|one)(?: given)? (?:root|solution)");
+  private static final Pattern SUM_PRODUCT =
+      Pattern.compile(
+          "(?:the |its )*(?:roots sum to|roots add up to|sum of (?:the |its |all )?roots (?:equals|is|=))"
+              + " (?:the |their )product(?: of (?:the |its |all )?roots)?"
+              + "|sum = product|sum equals product");
+  private static final Pattern LETTER =
+      Pattern.compile(
+          "(?<letter>\\p{L}(?:_\\w+)?)(?: is| are|) (?:an? )?(?<domain>"
+              + Natures.WORDS
+              + "|complex)(?: numbers?)?");
+  private static final Pattern DIVIDES =
+      Pattern.compile(
+          "(?<before>.+?) (?:divides(?: it| the polynomial| p)?|is a (?:factor|divisor))"
+              + "|(?:it is )?divisible by (?<after>.+)");
+
+  private static final Map<String, Integer> NUMBERS =
+      Map.of("no", 0, "one", 1, "two", 2, "three", 3, "four", 4, "five", 5, "six", 6);
+
+  private final LetteredPolynomial polynomial;
+  private final List<String> roots;
+  private final String typed;
+
+  /**
+   * @param typed the whole ask, into which refusals point
+   */
+  ConditionReader(LetteredPolynomial polynomial, List<String> roots, String typed) {
+    this.polynomial = polynomial;
+    this.roots = roots;
+    this.typed = typed;
+  }
+
+  /** The relation that the text is, if it is one. */
+  static Optional<Formula> relation(String text) {
+    try {
+      Formula formula = FormulaReader.formula(text);
+      return formula instanceof Formula.Relation ? Optional.of(formula) : Optional.empty();
+    } catch (UnreadableException words) {
+      return Optional.empty();
+    }
+  }
+
+  List<Condition> read(String text) throws UnreadableException {
+    Optional<Formula> relation = relation(text);
+    if (relation.isPresent()) {
+      return List.of(comparison((Formula.Relation) relation.get(), text));
+    }
+    String words = text.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
+    Matcher matcher = PROGRESSION.matcher(words);
+    if (matcher.matches()) {
+      return List.of(progression(matcher.group("sort"), text));
+    }
+    matcher = REPEATED.matcher(words);
+    if (matcher.matches()) {
+      return List.of(repeated("triple".equals(matcher.group("times")), text));
+    }
+    matcher = SUM_PRODUCT.matcher(words);
+    if (matcher.matches()) {
+      int n = polynomial.degree();
+      Formula sum = Formula.sum(roots.stream().map(Formula::name).toList());
+      Formula product = Formula.product(roots.stream().map(Formula::name).toList());
+      return List.of(
+          zeros(
+              "the roots have their product for sum", n > 6 ? e(1) : sum, n > 6 ? e(n) : product));
+    }
+    matcher = OTHERS.matcher(words);
+    if (matcher.matches() && roots.size() >= 3) {
+      List<Formula> others = roots.subList(1, roots.size()).stream().map(Formula::name).toList();
+      boolean sum = matcher.group("how").equals("sum");
+      return List.of(zeros(words, name(0), sum ? Formula.sum(others) : Formula.product(others)));
+    }
+    matcher = RELATED.matcher(words);
+    if (matcher.matches() && roots.size() >= 2) {
+      Optional<Formula> image = RelatedRoot.of(matcher.group("how"), name(1));
+      if (image.isPresent()) {
+        return List.of(zeros(words, name(0), image.get()));
+      }
+    }
+    matcher = NATURE.matcher(words);
+    if (matcher.matches()) {
+      String nature =
+          matcher.group("after") != null ? matcher.group("after") : matcher.group("before");
+      return Natures.of(nature).stream().<Condition>map(Condition.AllRoots::new).toList();
+    }
+    matcher = COUNT.matcher(words);
+    if (matcher.matches()) {
+      String count = matcher.group("count");
+      int number =
+          NUMBERS.containsKey(count)
+              ? NUMBERS.getOrDefault(count, 0)
+              : new BigInteger(count).min(BigInteger.valueOf(1000)).intValueExact();
+      return List.of(new Condition.RealCount(number, matcher.group("what").startsWith("solution")));
+    }
+    matcher = LETTER.matcher(text.strip().replaceAll("\\s+", " "));
+    if (matcher.matches() && polynomial.letters().contains(matcher.group("letter"))) {
+      String letter = matcher.group("letter");
+      String domain = matcher.group("domain").toLowerCase(Locale.ROOT);
+      NumberDomain in =
+          domain.equals("complex") ? NumberDomain.COMPLEX : Natures.of(domain).get(0).domain();
+      return List.of(new Condition.LetterIn(letter, in));
+    }
+    return List.of(valued(text));
+  }
+
+  private Condition valued(String text) throws UnreadableException {
+    String typedWords = text.strip().replaceAll("\\s+", " ");
+    Matcher matcher =
+        Pattern.compile(DIVIDES.pattern(), Pattern.CASE_INSENSITIVE).matcher(typedWords);
+    if (matcher.matches()) {
+      String divisor =
+          matcher.group("before") != null ? matcher.group("before") : matcher.group("after");
+      Formula formula = FormulaReader.formula(divisor);
+      Polynomial value = FormulaExpansion.polynomial(formula, polynomial.unknown());
+      if (value.degree() < 1) {
+        throw refused("“%s” divides nothing: it is constant.".formatted(divisor), text);
+      }
+      return new Condition.DividedBy(value, formula);
+    }
+    matcher = Pattern.compile(ROOT_IS.pattern(), Pattern.CASE_INSENSITIVE).matcher(typedWords);
+    if (matcher.matches()) {
+      String value =
+          matcher.group("before") != null ? matcher.group("before") : matcher.group("after");
+      Formula formula = FormulaReader.formula(value);
+      if (!polynomial.letters().containsAll(FormulaNames.in(formula))) {
+        throw refused("“%s” is no number.".formatted(value), text);
+      }
+      return new Condition.RootIs(formula);
+    }
+    throw refused("The condition “%s” is not understood.".formatted(text.strip()), text);
+  }
+
+  private Condition comparison(Formula.Relation relation, String text) throws UnreadableException {
+    Set<String> names = FormulaNames.in(relation);
+    for (String name : names) {
+      if (!roots.contains(name)
+          && !polynomial.letters().contains(name)
+          && !name.equals(polynomial.unknown())) {
+        throw refused(
+            "The letter %s is neither a root (%s) nor a letter of the polynomial."
+                .formatted(name, String.join(", ", roots)),
+            text);
+      }
+    }
+    if (names.equals(Set.of(polynomial.unknown()))
+        && relation.sides().size() == 2
+        && relation.comparisons().get(0) == Formula.Comparison.EQUAL
+        && relation.sides().get(0).equals(Formula.name(polynomial.unknown()))) {
+      return new Condition.RootIs(relation.sides().get(1));
+    }
+    boolean ofRoots =
+        relation.contains(
+            part ->
+                part instanceof Formula.Aggregate
+                    || part instanceof Formula.Family
+                    || part instanceof Formula.Application
+                    || (part instanceof Formula.Name name && roots.contains(name.spelling())));
+    boolean equal =
+        relation.comparisons().stream().allMatch(sign -> sign == Formula.Comparison.EQUAL);
+    if (ofRoots && !equal) {
+      throw refused(
+          "A condition on the roots with “<”, “>” or “≠” is not worked; equations are, and “all roots positive”.",
+          text);
+    } else if (!equal) {
+      return new Condition.LetterBound(relation);
+    }
+    List<Formula> zeros = new ArrayList<>();
+    for (int k = 1; k < relation.sides().size(); k++) {
+      zeros.add(difference(relation.sides().get(k - 1), relation.sides().get(k)));
+    }
+    return new Condition.Zeros(UnicodeWriter.write(relation), zeros, List.of(relation));
+  }
+
+  private Condition progression(String sort, String text) throws UnreadableException {
+    int n = roots.size();
+    if (n < 3) {
+      throw refused("Two roots are always in progression.", text);
+    }
+    if (n > 4) {
+      throw refused("Roots in progression are worked for degree 3 and 4.", text);
+    }
+    char kind = sort.charAt(0);
+    List<Formula> zeros = new ArrayList<>();
+    List<Formula> equations = new ArrayList<>();
+    for (int k = 0; k + 2 < n; k++) {
+      Formula left = name(k);
+      Formula middle = name(k + 1);
+      Formula right = name(k + 2);
+      Formula one =
+          kind == 'a'
+              ? left.plus(right)
+              : kind == 'g' ? left.times(right) : Formula.number(2).times(left).times(right);
+      Formula other =
+          kind == 'a'
+              ? Formula.number(2).times(middle)
+              : kind == 'g' ? middle.power(2) : middle.times(left.plus(right));
+      zeros.add(difference(one, other));
+      equations.add(Formula.equation(one, other));
+    }
+    String word = kind == 'a' ? "arithmetic" : kind == 'g' ? "geometric" : "harmonic";
+    return new Condition.Zeros(
+        "the roots are in %s progression in some order".formatted(word), zeros, equations);
+  }
+
+  private Condition repeated(boolean triple, String text) throws UnreadableException {
+    if (roots.size() < (triple ? 3 : 2)) {
+      throw refused("There are not so many roots.", text);
+    }
+    List<Formula> zeros = new ArrayList<>();
+    List<Formula> equations = new ArrayList<>();
+    for (int k = 1; k <= (triple ? 2 : 1); k++) {
+      zeros.add(name(k - 1).minus(name(k)));
+      equations.add(Formula.equation(name(k - 1), name(k)));
+    }
+    return new Condition.Zeros(
+        triple ? "there is a triple root" : "there is a repeated root", zeros, equations);
+  }
+
+  private static Condition zeros(String words, Formula left, Formula right) {
+    return new Condition.Zeros(
+        words, List.of(difference(left, right)), List.of(Formula.equation(left, right)));
+  }
+
+  private static Formula difference(Formula left, Formula right) {
+    return right.equals(Formula.number(0)) ? left : left.minus(right);
+  }
+
+  private Formula name(int k) {
+    return Formula.name(roots.get(k));
+  }
+
+  private static Formula e(int k) {
+    return new Formula.Family("e", Formula.number(k));
+  }
+
+  private UnreadableException refused(String sentence, String part) {
+    int at = Math.max(0, typed.indexOf(part.strip()));
+    return new UnreadableException(
+        new Refusal(
+            "condition-unread",
+            sentence,
+            typed,
+            typed.codePointCount(0, at),
+            "such as r = 2s, r^2 + s^2 = 4, 2 is a root, roots in arithmetic progression, all roots"
+                + " real, a double root, or k > 0",
+            ""));
+  }
+}

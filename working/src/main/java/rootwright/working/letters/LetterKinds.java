@@ -1,0 +1,282 @@
+package rootwright.working.letters;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.Refusal;
+import rootwright.algebra.notation.UnicodeWriter;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.polynomial.MultivariatePolynomial;
+import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.value.ExactValue;
+import rootwright.algebra.value.ExactValues;
+import rootwright.algebra.value.QuadraticSurd;
+import rootwright.algebra.value.RationalValue;
+import rootwright.working.answer.Answer;
+import rootwright.working.gate.Warning;
+import rootwright.working.gate.WarningCode;
+import rootwright.working.route.ClassProfile;
+import rootwright.working.route.RouteOn;
+import rootwright.working.slip.SlipOn;
+import rootwright.working.solve.RouteRunner;
+import rootwright.working.solve.SecondOpinion;
+import rootwright.working.solve.SlipRunner;
+import rootwright.working.solve.Solution;
+import rootwright.working.solve.TwoChecks;
+import rootwright.working.step.Claim;
+import rootwright.working.step.NumberDomain;
+import rootwright.working.step.Step;
+
+/** What can be asked of a polynomial with letters. */
+final class LetterKinds {
+
+  private static final SecondOpinion NOTHING =
+      new SecondOpinion("there is no value to check", true, OptionalInt.empty());
+
+  private final TwoChecks checks;
+
+  LetterKinds(TwoChecks checks) {
+    this.checks = checks;
+  }
+
+  /**
+   * Works a problem.
+   *
+   * @throws UnreadableException if nothing is given from which the letters could be found
+   * @throws BeyondLettersException if it is too large
+   */
+  Solution solve(LetteredProblem problem, ClassProfile profile, String typed)
+      throws UnreadableException {
+    boolean equations =
+        problem.conditions().stream()
+            .anyMatch(
+                condition ->
+                    condition instanceof Condition.Zeros
+                        || condition instanceof Condition.RootIs
+                        || condition instanceof Condition.DividedBy);
+    if (problem.ask() instanceof LetterAsk.Value value && !equations) {
+      return function(problem, value.expression(), profile);
+    }
+    if (!equations) {
+      throw new UnreadableException(
+          new Refusal(
+              "condition-missing",
+              "Nothing is given from which %s could be found."
+                  .formatted(String.join(", ", problem.polynomial().letters())),
+              typed,
+              typed.codePointCount(0, typed.length()),
+              "a condition behind “if”, such as “if r = 2s” or “if all roots real”",
+              typed.strip() + " if r = 2s"));
+    }
+    if (problem.polynomial().letters().size() > 1) {
+      throw new BeyondLettersException("one letter is found from conditions, not several");
+    }
+    LettersAsked asked = new LettersAsked(problem, LetterSolution.of(problem));
+    return problem.ask() instanceof LetterAsk.Value value
+        ? valueUnderConditions(asked, value.expression(), profile)
+        : letter(asked, profile);
+  }
+
+  /** An expression as a function of the letters. */
+  private Solution function(LetteredProblem problem, Formula ask, ClassProfile profile) {
+    List<Warning> warnings = new ArrayList<>();
+    LetterWarnings.lead(problem).ifPresent(warnings::add);
+    Formula expression = Meaning.of(ask, problem);
+    Optional<RationalFunction> value =
+        FunctionAsked.valueOf(expression, problem.polynomial(), problem.roots());
+    if (value.isEmpty()) {
+      warnings.add(
+          0,
+          new Warning(
+              WarningCode.NOT_SYMMETRIC,
+              "The expression changes when two roots are exchanged, so it is no function of the coefficients. A sum over all namings would be."));
+      return solution(
+          "function",
+          problem,
+          new Answer.None("the value depends on which root has which name"),
+          List.of(),
+          warnings,
+          NOTHING);
+    }
+    FunctionAsked asked = new FunctionAsked(problem, expression, value.get());
+    Answer answer = new Answer.FunctionOf(asked.written());
+    SecondOpinion second =
+        checks.require(expression, Claim.equal(problem.setting(), expression, asked.written()));
+    return joined(
+        solution("function", problem, answer, conditions(asked), warnings, second),
+        new RouteRunner(checks).run(FunctionRoutes.ALL, asked, answer, profile),
+        SlipRunner.run(FunctionSlips.ALL, asked, answer));
+  }
+
+  private static List<String> conditions(FunctionAsked asked) {
+    List<String> letters = asked.problem().polynomial().letters();
+    List<String> conditions = new ArrayList<>();
+    MultivariatePolynomial lead = asked.problem().polynomial().lead();
+    if (!lead.isConstant()) {
+      conditions.add(UnicodeWriter.write(InLetters.formula(lead, letters)) + " ≠ 0");
+    }
+    MultivariatePolynomial under = asked.value().denominator();
+    if (!under.isConstant()) {
+      String words = UnicodeWriter.write(InLetters.formula(under, letters)) + " ≠ 0";
+      if (!conditions.contains(words)) {
+        conditions.add(words);
+      }
+    }
+    return conditions;
+  }
+
+  /** All values of the letter. */
+  private Solution letter(LettersAsked asked, ClassProfile profile) {
+    LetteredProblem problem = asked.problem();
+    if (asked.solution().isAlwaysTrue()) {
+      return always(asked);
+    }
+    Answer answer = asked.answer();
+    SecondOpinion second = confirm(asked);
+    return joined(
+        solution("letters", problem, answer, List.of(), LetterWarnings.of(asked), second),
+        new RouteRunner(checks).run(LettersRoutes.ALL, asked, answer, profile),
+        SlipRunner.run(LetterSlips.ALL, asked, answer));
+  }
+
+  private Solution always(LettersAsked asked) {
+    for (LetterEquation equation : asked.solution().equations()) {
+      checks.require(equation.expression(), equation.claim());
+    }
+    String words = "every value of " + asked.letter();
+    return solution(
+        "letters",
+        asked.problem(),
+        new Answer.Interval(new Formula.Words(words)),
+        List.of(),
+        List.of(
+            new Warning(
+                WarningCode.SEVERAL_PARAMETERS,
+                "The condition holds whatever %s is, so it fixes nothing."
+                    .formatted(asked.letter()))),
+        checks.require(
+            asked.solution().equations().get(0).expression(),
+            asked.solution().equations().get(0).claim()));
+  }
+
+  /** Every equation, the solution set of what they have in common, and every root count. */
+  private SecondOpinion confirm(LettersAsked asked) {
+    LetterSolution solution = asked.solution();
+    for (LetterEquation equation : solution.equations()) {
+      checks.require(equation.expression(), equation.claim());
+    }
+    for (Candidate candidate : solution.candidates()) {
+      Optional<Step> line = JudgedLines.rootsLine(asked, candidate);
+      line.ifPresent(step -> checks.require(step.shown(), step.claim()));
+    }
+    return checks.require(
+        asked.problem().ask().shown(),
+        new Claim.SolutionSet(
+            solution.common(), NumberDomain.COMPLEX, ConditionInLetter.all(solution)));
+  }
+
+  /** The values of an expression at all values of the letter that the conditions leave. */
+  private Solution valueUnderConditions(LettersAsked asked, Formula ask, ClassProfile profile) {
+    LetteredProblem problem = asked.problem();
+    Formula expression = Meaning.of(ask, problem);
+    RationalFunction value =
+        FunctionAsked.valueOf(expression, problem.polynomial(), problem.roots())
+            .orElseThrow(
+                () ->
+                    new BeyondLettersException(
+                        "under conditions, only expressions that are symmetric in the roots are worked"));
+    if (asked.solution().isAlwaysTrue()) {
+      throw new BeyondLettersException("the conditions hold for every value of the letter");
+    }
+    checks.require(
+        expression,
+        Claim.equal(
+            problem.setting(),
+            expression,
+            InLetters.formula(value, problem.polynomial().letters())));
+    SecondOpinion second = confirm(asked);
+    Set<ExactValue> values = new LinkedHashSet<>();
+    for (ExactValue letter : asked.solution().kept()) {
+      values.add(at(value, letter));
+    }
+    List<ExactValue> ordered = new ArrayList<>(values);
+    ordered.sort(ExactValues.order());
+    Answer answer = new Answer.Solutions(ordered);
+    List<RouteOn<LettersAsked>> routes = List.of(new ValueByLetter(expression, value, ordered));
+    List<SlipOn<LettersAsked>> slips = List.of();
+    return joined(
+        solution(
+            "value-under-conditions", problem, answer, List.of(), LetterWarnings.of(asked), second),
+        new RouteRunner(checks).run(routes, asked, answer, profile),
+        SlipRunner.run(slips, asked, answer));
+  }
+
+  /** The value of a function of the letter. */
+  static ExactValue at(RationalFunction function, ExactValue letter) {
+    ExactValue over = value(function.numerator(), letter);
+    ExactValue under = value(function.denominator(), letter);
+    if (under instanceof RationalValue number) {
+      if (number.number().isZero()) {
+        throw new BeyondLettersException("a denominator is 0 at a value of the letter");
+      }
+      return over instanceof QuadraticSurd surd
+          ? surd.times(number.number().reciprocal())
+          : new RationalValue(((RationalValue) over).number().over(number.number()));
+    }
+    QuadraticSurd inverse = ((QuadraticSurd) under).reciprocal();
+    return over instanceof QuadraticSurd surd
+        ? surd.times(inverse)
+        : inverse.times(((RationalValue) over).number());
+  }
+
+  private static ExactValue value(MultivariatePolynomial function, ExactValue letter) {
+    return NumberAt.value(InLetters.inOne(function, 1), letter)
+        .orElseThrow(
+            () ->
+                new BeyondLettersException(
+                    "values are worked at rational and quadratic values of the letter only"));
+  }
+
+  private static Solution solution(
+      String kind,
+      LetteredProblem problem,
+      Answer answer,
+      List<String> conditions,
+      List<Warning> warnings,
+      SecondOpinion second) {
+    return new Solution(
+        kind,
+        problem.given(),
+        LetterStatement.of(problem),
+        answer,
+        Optional.empty(),
+        conditions,
+        warnings,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        second);
+  }
+
+  private static Solution joined(
+      Solution found, RouteRunner.Routed routed, SlipRunner.Slipped slipped) {
+    return new Solution(
+        found.kind(),
+        found.given(),
+        found.statement(),
+        found.answer(),
+        found.reduced(),
+        found.conditions(),
+        found.warnings(),
+        routed.workings(),
+        routed.declined(),
+        slipped.showing(),
+        slipped.silent(),
+        found.second());
+  }
+}

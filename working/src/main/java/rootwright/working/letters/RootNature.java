@@ -1,0 +1,36 @@
+package rootwright.working.letters;
+
+import rootwright.algebra.value.ExactValue;
+import rootwright.working.step.NumberDomain;
+
+/** What all roots of a polynomial may be said to be. */
+enum RootNature {
+  REAL("real", NumberDomain.REAL),
+  POSITIVE("positive", NumberDomain.POSITIVE),
+  NEGATIVE("negative", NumberDomain.NEGATIVE),
+  RATIONAL("rational", NumberDomain.RATIONAL),
+  INTEGER("integers", NumberDomain.INTEGER),
+  POSITIVE_INTEGER("positive integers", NumberDomain.POSITIVE_INTEGER),
+  DISTINCT("distinct", NumberDomain.COMPLEX);
+
+  private final String words;
+  private final NumberDomain domain;
+
+  RootNature(String words, NumberDomain domain) {
+    this.words = words;
+    this.domain = domain;
+  }
+
+  String words() {
+    return words;
+  }
+
+  NumberDomain domain() {
+    return domain;
+  }
+
+  /** Whether one root is as all must be. */
+  boolean holdsFor(ExactValue root) {
+    return domain.contains(root);
+  }
+}
