@@ -6,10 +6,12 @@ import rootwright.working.described.DescribedRoots;
 import rootwright.working.described.ValuesAtAngles;
 import rootwright.working.identity.IdentityUnderCondition;
 import rootwright.working.kind.Kinds;
+import rootwright.working.letters.UnknownCoefficients;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.Solution;
+import rootwright.working.solve.TwoChecks;
 import rootwright.working.subject.Inquiry;
 import rootwright.working.subject.RootsOfOnePolynomial;
 import rootwright.working.subject.Subject;
@@ -30,6 +32,7 @@ public final class Subjects {
             new FloorOfPowers(kinds),
             new IdentityUnderCondition(),
             new ValuesOfNumbers(kinds),
+            new UnknownCoefficients(new TwoChecks()),
             new RootsOfOnePolynomial(kinds));
   }
 

@@ -232,6 +232,10 @@ final class ConditionReader {
       throw refused("Roots in progression are worked for degree 3 and 4.", text);
     }
     char kind = sort.charAt(0);
+    if (n == 4) {
+      return QuarticProgression.of(kind)
+          .orElseThrow(() -> refused("A harmonic progression is worked for degree 3.", text));
+    }
     List<Formula> zeros = new ArrayList<>();
     List<Formula> equations = new ArrayList<>();
     for (int k = 0; k + 2 < n; k++) {

@@ -10,6 +10,9 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.value.ExactRoot;
+import rootwright.algebra.value.ExactValue;
+import rootwright.algebra.value.ExactValues;
 import rootwright.working.route.Attempt;
 import rootwright.working.route.RouteOn;
 import rootwright.working.step.Idea;
@@ -76,13 +79,14 @@ final class ForcedRoot implements RouteOn<LettersAsked> {
         value,
         InLetters.formula(at, problem.polynomial().letters()));
     Polynomial equation = InLetters.inOne(at.numerator(), 1);
-    List<rootwright.algebra.value.ExactValue> all = ConditionInLetter.all(asked.solution());
-    Polynomial squarefree =
-        equation.degree() < 1 ? equation : equation.squarefreePart().primitive();
-    Polynomial common = asked.solution().common();
-    if (equation.isZero()
-        || common.degree() < 1
-        || !squarefree.equals(common.squarefreePart().primitive())) {
+    if (equation.degree() < 1) {
+      return new Attempt.Declined("the forced root does not settle the condition here");
+    }
+    List<ExactValue> all = ExactValues.rootsOf(equation).stream().map(ExactRoot::value).toList();
+    // Other cube roots of the product give values of the letter that are not real.
+    List<ExactValue> wanted =
+        ConditionInLetter.all(asked.solution()).stream().filter(ExactValue::isReal).toList();
+    if (!all.equals(wanted)) {
       return new Attempt.Declined("the forced root does not settle the condition here");
     }
     JudgedLines.solve(lines, asked.letter(), equation, all);

@@ -40,7 +40,10 @@ final class InLetters {
     Rational scale = commonDenominator(cleared.numerator());
     Formula over = formula(cleared.numerator().times(scale), letters);
     Formula under = formula(cleared.denominator().times(scale), letters);
-    return NormalForm.of(over.over(under));
+    boolean minus = over instanceof Formula.Negative;
+    Formula size = over instanceof Formula.Negative negative ? negative.of() : over;
+    Formula quotient = size.over(under);
+    return NormalForm.of(minus ? new Formula.Negative(quotient) : quotient);
   }
 
   /** As it is written. */
@@ -63,10 +66,14 @@ final class InLetters {
     } else if (coefficient.equals(MultivariatePolynomial.ONE.negate())) {
       return new Formula.Negative(raised);
     }
-    return NormalForm.of(
-        written instanceof Formula.Negative negative
-            ? new Formula.Negative(negative.of().times(raised))
-            : written.times(raised));
+    if (written instanceof Formula.Negative negative) {
+      return NormalForm.of(new Formula.Negative(negative.of().times(raised)));
+    } else if (written instanceof Formula.Sum sum
+        && sum.terms().get(0) instanceof Formula.Negative) {
+      Formula turned = formula(coefficient.negate(), letters);
+      return NormalForm.of(new Formula.Negative(turned.times(raised)));
+    }
+    return NormalForm.of(written.times(raised));
   }
 
   /** A polynomial in the one letter with this number. */

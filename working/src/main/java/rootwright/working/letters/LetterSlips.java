@@ -53,6 +53,7 @@ final class LetterSlips {
                               .filter(objection -> sorts.contains(objection.sort()))
                               .isPresent())
               .map(Candidate::value)
+              .filter(ExactValue::isReal)
               .toList();
       return kept.size() == asked.solution().kept().size()
           ? List.of()

@@ -24,11 +24,16 @@ final class LetterStatement {
             : "Let %s be the roots of %s, complex roots counted with multiplicity"
                 .formatted(String.join(", ", names), equation);
     List<String> where = new ArrayList<>();
-    for (String letter : polynomial.letters()) {
-      where.add(
-          "%s is %s"
-              .formatted(
-                  letter, LetterDomainWords.one(problem.domain(letter).orElse(NumberDomain.REAL))));
+    for (NumberDomain domain : NumberDomain.values()) {
+      List<String> of =
+          polynomial.letters().stream()
+              .filter(letter -> problem.domain(letter).orElse(NumberDomain.REAL) == domain)
+              .toList();
+      if (of.size() == 1) {
+        where.add("%s is %s".formatted(of.get(0), LetterDomainWords.one(domain)));
+      } else if (of.size() > 1) {
+        where.add("%s are %s".formatted(joined(of), domain.words()));
+      }
     }
     if (!polynomial.lead().isConstant()
         && problem.conditions(Condition.RealCount.class).isEmpty()) {
@@ -43,7 +48,7 @@ final class LetterStatement {
     List<String> given =
         problem.conditions().stream()
             .filter(condition -> !(condition instanceof Condition.LetterIn))
-            .map(LetterStatement::clause)
+            .map(condition -> clause(condition, problem))
             .toList();
     String find = UnicodeWriter.write(problem.ask().shown());
     if (problem.ask() instanceof LetterAsk.Letters letters) {
@@ -66,12 +71,18 @@ final class LetterStatement {
         : "Find all possible values of %s given that %s.".formatted(find, joined(given));
   }
 
-  private static String clause(Condition condition) {
+  /** A condition that exchanging two roots changes is meant for some naming of them. */
+  private static String clause(Condition condition, LetteredProblem problem) {
     boolean named =
         condition instanceof Condition.Zeros zeros
             && zeros.equations().size() == 1
-            && zeros.words().equals(UnicodeWriter.write(zeros.equations().get(0)));
+            && zeros.words().equals(UnicodeWriter.write(zeros.equations().get(0)))
+            && zeros.zeros().stream().anyMatch(zero -> changes(zero, problem));
     return named ? condition.words() + " for some naming of the roots" : condition.words();
+  }
+
+  private static boolean changes(Formula zero, LetteredProblem problem) {
+    return FunctionAsked.valueOf(zero, problem.polynomial(), problem.roots()).isEmpty();
   }
 
   static String joined(List<String> clauses) {

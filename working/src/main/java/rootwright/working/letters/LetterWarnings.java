@@ -30,9 +30,7 @@ final class LetterWarnings {
               objection ->
                   warnings.add(
                       new Warning(
-                          objection.sort() == Candidate.Objection.Sort.LEAD
-                              ? WarningCode.LEAD_ZERO
-                              : WarningCode.EXTRANEOUS,
+                          code(objection.sort(), asked),
                           "%s = %s solves the equations and is thrown out: %s."
                               .formatted(
                                   asked.letter(),
@@ -59,6 +57,16 @@ final class LetterWarnings {
     domainOpen(asked).ifPresent(warnings::add);
     lead(asked.problem()).ifPresent(warnings::add);
     return warnings;
+  }
+
+  private static WarningCode code(Candidate.Objection.Sort sort, LettersAsked asked) {
+    boolean taken =
+        sort == Candidate.Objection.Sort.LETTER
+            && asked.problem().domain(asked.letter()).isEmpty()
+            && asked.problem().conditions(Condition.LetterBound.class).isEmpty();
+    return sort == Candidate.Objection.Sort.LEAD
+        ? WarningCode.LEAD_ZERO
+        : taken ? WarningCode.DOMAIN_OPEN : WarningCode.EXTRANEOUS;
   }
 
   /** Whether it matters that nobody said where the roots lie. */

@@ -49,7 +49,12 @@ public record LetteredPolynomial(
     for (int power = degree(); power >= 0; power--) {
       MultivariatePolynomial coefficient = coefficient(power);
       if (!coefficient.isZero()) {
-        terms.add(InLetters.term(coefficient, letters, unknown, power));
+        Formula term = InLetters.term(coefficient, letters, unknown, power);
+        if (power == 0 && term instanceof Formula.Sum sum) {
+          terms.addAll(sum.terms());
+        } else {
+          terms.add(term);
+        }
       }
     }
     return Formula.sum(terms);

@@ -26,14 +26,11 @@ final class RootsJudged {
           roots.stream().filter(root -> !condition.nature().holdsFor(root)).findFirst();
       if (bad.isPresent()) {
         return Optional.of(
-            real < roots.size() && condition.nature() != RootNature.DISTINCT
-                ? "for %s %s of the distinct roots %s not real"
-                    .formatted(
-                        here,
-                        roots.size() - real == roots.size()
-                            ? "all"
-                            : String.valueOf(roots.size() - real),
-                        roots.size() - real == 1 ? "is" : "are")
+            real < roots.size()
+                ? real == 0
+                    ? "for %s no root is real".formatted(here)
+                    : "for %s %d of %d distinct roots are not real"
+                        .formatted(here, roots.size() - real, roots.size())
                 : "for %s %s is a root".formatted(here, LetterSolution.text(bad.get())));
       }
     }

@@ -29,7 +29,7 @@ record DegreeInLetter(int over, int under) {
 
   private static DegreeInLetter of(Formula formula, DegreeScope scope) {
     if (formula instanceof Formula.Name name) {
-      if (name.spelling().equals(scope.letter())) {
+      if (scope.counted().contains(name.spelling())) {
         return new DegreeInLetter(1, 0);
       } else if (scope.roots().contains(name.spelling())) {
         return new DegreeInLetter(scope.reach(), 0);
@@ -53,7 +53,7 @@ record DegreeInLetter(int over, int under) {
       return of(power.base(), scope).power(power.exponent());
     } else if (formula instanceof Formula.Aggregate aggregate) {
       return of(aggregate.body(), scope)
-          .overAllImages(mostImages(aggregate.body(), scope), aggregate.operation());
+          .overAllImages(scope.mostImages(aggregate.body()), aggregate.operation());
     } else if (formula instanceof Formula.Family family) {
       return family(family, scope);
     } else if (formula instanceof Formula.Application application
@@ -117,21 +117,5 @@ record DegreeInLetter(int over, int under) {
     return operation == Formula.Aggregate.Operation.PRODUCT
         ? new DegreeInLetter(images * over, images * under)
         : new DegreeInLetter(over + (images - 1) * under, images * under);
-  }
-
-  /** The number of ways to choose roots for the names in the body, in order. */
-  private static int mostImages(Formula body, DegreeScope scope) {
-    long names =
-        scope.roots().stream()
-            .filter(
-                root ->
-                    body.contains(
-                        part -> part instanceof Formula.Name name && name.spelling().equals(root)))
-            .count();
-    int images = 1;
-    for (int k = 0; k < names; k++) {
-      images = Math.multiplyExact(images, scope.count() - k);
-    }
-    return images;
   }
 }

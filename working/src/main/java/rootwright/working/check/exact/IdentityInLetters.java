@@ -39,13 +39,15 @@ final class IdentityInLetters {
               List.of()),
           claim.sides());
     }
+    int total =
+        DegreeInLetter.ofDifferences(claim.sides(), DegreeScope.of(setting, Set.copyOf(letters)));
     int[] degrees =
         letters.stream()
             .mapToInt(
                 letter ->
                     DegreeInLetter.ofDifferences(claim.sides(), DegreeScope.of(setting, letter)))
             .toArray();
-    return new LetterGrid(letters, degrees)
+    return new LetterGrid(letters, total, degrees)
         .everywhere(GRID, point -> at(point, setting, claim.sides()));
   }
 
@@ -55,13 +57,17 @@ final class IdentityInLetters {
     // Where a root is named, what vanishes at a repeated root need not vanish in the algebra.
     boolean named =
         claim.sides().stream().anyMatch(side -> namesRoot(side, setting)) && setting.degree() > 1;
+    int total =
+        DegreeInLetter.ofDifferences(
+            claim.sides(), DegreeScope.of(setting, Set.copyOf(setting.letters())));
     int[] degrees =
         setting.letters().stream()
             .mapToInt(
                 letter ->
-                    DegreeInLetter.ofDifferences(claim.sides(), DegreeScope.of(setting, letter)))
+                    DegreeInLetter.ofDifferences(
+                        claim.sides(), DegreeScope.of(setting, Set.of(letter))))
             .toArray();
-    return new LetterGrid(setting.letters(), degrees)
+    return new LetterGrid(setting.letters(), total, degrees)
         .everywhere(
             GRID,
             point ->

@@ -10,7 +10,8 @@ import rootwright.working.check.Verdict;
 
 /**
  * A claim looked at on a grid of whole numbers put for its letters. A polynomial of degree at most
- * d_i in the i-th letter that is zero on a grid of d_i + 1 numbers for each letter is zero.
+ * d_i in the i-th letter and of degree at most d in all together that is zero on a grid of d_i + 1
+ * numbers for each letter, or only where their places on the grid have a sum of at most d, is zero.
  */
 final class LetterGrid {
 
@@ -22,18 +23,31 @@ final class LetterGrid {
 
   private final List<String> letters;
   private final int[] degrees;
+  private final int total;
 
-  /** A grid for letters in which degrees are bounded so. */
-  LetterGrid(List<String> letters, int... degrees) {
+  /** A grid for letters in which degrees are bounded so, one by one and together. */
+  LetterGrid(List<String> letters, int total, int... degrees) {
     this.letters = letters;
     this.degrees = degrees.clone();
-    long points = 1;
-    for (int degree : degrees) {
-      points *= degree + 1;
-      if (points > MOST_POINTS) {
-        throw Unevaluable.tooLarge("the degree in the letters is too high to be compared");
-      }
+    this.total = total;
+    if (points() > MOST_POINTS) {
+      throw Unevaluable.tooLarge("the degree in the letters is too high to be compared");
     }
+  }
+
+  private long points() {
+    long[] withSum = new long[total + 1];
+    withSum[0] = 1;
+    for (int degree : degrees) {
+      long[] next = new long[total + 1];
+      for (int sum = 0; sum <= total; sum++) {
+        for (int k = 0; k <= Math.min(degree, sum); k++) {
+          next[sum] = Math.min(next[sum] + withSum[sum - k], MOST_POINTS + 1);
+        }
+      }
+      withSum = next;
+    }
+    return java.util.Arrays.stream(withSum).sum();
   }
 
   /**
@@ -73,7 +87,7 @@ final class LetterGrid {
 
   private boolean advance(int[] point) {
     for (int k = 0; k < point.length; k++) {
-      if (point[k] < degrees[k]) {
+      if (point[k] < degrees[k] && java.util.Arrays.stream(point).sum() < total) {
         point[k]++;
         return true;
       }

@@ -1,0 +1,109 @@
+package rootwright.working.letters;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.solve.Solution;
+
+/** Letters found from conditions on the roots: all of them, and nothing else. */
+class LettersFromConditionsTest {
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        // Worked out by hand and confirmed by resultants.
+        "x^3 - 9x^2 + kx - 24; k if r = 2s; -34 or 26",
+        "x^3 - 9x^2 + kx - 24; k if one root is twice another; -34 or 26",
+        "x^3 - 12x^2 + kx - 28; k if roots in arithmetic progression; 39",
+        "8x^3 - 42x^2 + kx - 27; k if the roots are in geometric progression; 63",
+        "x^3 - 5x^2 - 9x + k; k if r = -s; 45",
+        "x^2 - (m-1)x + (m+1); m if r^2 + s^2 = 4 and roots real; -1",
+        "x^2 - (m-1)x + (m+1); m if r^2 + s^2 = 4; -1 or 5",
+        "x^2 - 2mx + m + 6; m if r^2 + s^2 = 0 and roots real; no such value",
+        "x^3 - 12x + k; k if a double root; -16 or 16",
+        // Dickson, First Course in the Theory of Equations, 1922, section 20: the opposite roots of
+        // exercise 5, the progressions of exercises 8 and 10, one coefficient made a letter.
+        "4x^3 - 16x^2 - 9x + k; k if one root is the negative of another; 36",
+        "x^3 - 14x^2 + kx + 216; k if roots in geometric progression; -84",
+        "x^4 - 2x^3 - 21x^2 + kx + 40; k if roots in arithmetic progression; 22",
+        // Dickson 1922, section 21 exercise 4: root 1 + √−5 of a real cubic.
+        "x^3 - 6x^2 + 14x + d; d if 1 + sqrt(-5) is a root; -24",
+        // Hall and Knight, Higher Algebra, 1887, Examples XXXV.a 9, 10 and XXXV.d 8 (numbers from
+        // memory), one coefficient made a letter.
+        "2x^3 - x^2 - 22x + k; k if 3r = 4s and k integer; -24",
+        "24x^3 + 46x^2 + 9x + k; k if one root is double another and k integer; -9",
+        "3x^3 - 22x^2 + 48x + k; k if roots in harmonic progression and roots real; -32",
+        // Hall and Knight 1887, Examples XXXV.a 16 (number from memory).
+        "27x^4 - 195x^3 + 494x^2 - 520x + k; k if roots in geometric progression; 192",
+        // Burnside and Panton, The Theory of Equations, art. 24 (from memory).
+        "x^3 - 5x^2 - 16x + k; k if r + s = 0; 80",
+        "x^3 - 9x^2 + 14x + k; k if one root is 3/2 times another and k integer; 24",
+      })
+  void everySolutionIsFound(String polynomial, String find, String answer) throws Exception {
+    assertThat(Lettered.answer(polynomial, find)).isEqualTo(answer);
+  }
+
+  @Test
+  void valuesAtWhichTheRootsAreNotRealAreNamedAndThrownOut() throws UnreadableException {
+    Solution solution = Lettered.work("x^2 - (m-1)x + (m+1)", "m if r^2 + s^2 = 4 and roots real");
+    assertThat(Lettered.codes(solution)).containsExactly("extraneous");
+    assertThat(solution.warnings().get(0).text()).contains("m = 5").contains("no root is real");
+    assertThat(Lettered.slips(solution)).contains("existence-unchecked -1, 5");
+  }
+
+  @Test
+  void whereNoRealValueIsLeftTheAnswerIsNoSuchValue() throws UnreadableException {
+    Solution solution =
+        Lettered.work("x^2 - 2mx + m + 6", "m if r^2 + s^2 = 0 and the roots are real");
+    assertThat(Lettered.text(solution)).isEqualTo("no such value");
+    assertThat(Lettered.codes(solution)).contains("no-parameter");
+    assertThat(Lettered.slips(solution)).contains("existence-unchecked -3/2, 2");
+  }
+
+  @Test
+  void twoValuesThatRemainAreSaidAndEachAloneIsASlip() throws UnreadableException {
+    Solution solution = Lettered.work("x^3 - 9x^2 + kx - 24", "k if r = 2s");
+    assertThat(Lettered.codes(solution)).containsExactly("several-parameters");
+    assertThat(Lettered.slips(solution))
+        .contains("second-solution-lost -34", "second-solution-lost 26");
+    assertThat(solution.routes())
+        .extracting(working -> working.route())
+        .contains("condition-in-letter", "name-the-roots");
+  }
+
+  @Test
+  void aValueAtWhichTheLeadVanishesIsThrownOut() throws UnreadableException {
+    Solution solution = Lettered.work("(m-3)x^2 - 2mx + m + 2", "m if (m-3) r s = 5");
+    assertThat(Lettered.text(solution)).isEqualTo("no such value");
+    assertThat(Lettered.codes(solution)).contains("lead-zero", "no-parameter");
+  }
+
+  @Test
+  void anExpressionUnderAConditionHasAValueForEachLetterLeft() throws UnreadableException {
+    assertThat(Lettered.answer("x^3 - 9x^2 + kx - 24", "Σ r^2 if r = 2s")).isEqualTo("29 or 149");
+  }
+
+  @Test
+  void theStatementSaysTheDomainAndWhatIsMeantByTheNames() throws UnreadableException {
+    assertThat(Lettered.work("x^3 - 9x^2 + kx - 24", "k if r = 2s").statement())
+        .isEqualTo(
+            "Let r, s, t be the roots of x³ − 9x² + kx − 24 = 0, complex roots counted with"
+                + " multiplicity, where k is a real number. Find all values of k for which r = 2s"
+                + " for some naming of the roots.");
+  }
+
+  @Test
+  void aConditionThatCannotBeReadIsRefusedWithItsPlace() {
+    assertThatThrownBy(() -> Lettered.work("x^2 + kx + 1", "k if the moon is full"))
+        .isInstanceOf(UnreadableException.class)
+        .hasMessageContaining("moon");
+    assertThatThrownBy(() -> Lettered.work("x^2 + kx + 1", "k"))
+        .isInstanceOf(UnreadableException.class)
+        .hasMessageContaining("Nothing is given");
+  }
+}
