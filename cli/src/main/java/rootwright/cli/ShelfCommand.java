@@ -3,13 +3,13 @@ package rootwright.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rootwright.algebra.notation.ErrorCaret;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.bank.shelf.ShelfEntry;
+import rootwright.bank.shelf.ShelfTwin;
 import rootwright.desk.Desk;
 import rootwright.working.problem.Statement;
 
@@ -45,16 +45,17 @@ final class ShelfCommand implements Runnable {
       @Option(names = "--find", required = true, description = "The ask.") String find)
       throws IOException {
     try {
-      Optional<ShelfEntry> twin = desk.shelve(shelf, Statement.of(polynomial, find));
-      console
-          .out()
-          .println(
-              twin.map(
-                      entry ->
-                          "Not added: line %d has it, or a twin of it: %s"
-                              .formatted(entry.line(), entry.text()))
-                  .orElse("Added."));
-      return (twin.isEmpty() ? ExitStatus.DONE : ExitStatus.NOT_SINGLE).code();
+      List<ShelfTwin> twins = desk.shelve(shelf, Statement.of(polynomial, find));
+      boolean there = twins.stream().anyMatch(twin -> twin.twin().relation().isRefused());
+      console.out().println(there ? "Not added:" : "Added.");
+      twins.forEach(
+          twin ->
+              console
+                  .out()
+                  .printf(
+                      "   line %d: %s: %s%n",
+                      twin.entry().line(), twin.twin().words(), twin.entry().text()));
+      return (there ? ExitStatus.NOT_SINGLE : ExitStatus.DONE).code();
     } catch (UnreadableException unreadable) {
       console.err().println(ErrorCaret.write(unreadable.refusal()));
       return ExitStatus.UNREADABLE.code();

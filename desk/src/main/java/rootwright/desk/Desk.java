@@ -13,6 +13,7 @@ import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.bank.shelf.Shelf;
 import rootwright.bank.shelf.ShelfEntry;
+import rootwright.bank.shelf.ShelfTwin;
 import rootwright.composing.blueprint.Blueprint;
 import rootwright.composing.blueprint.Composition;
 import rootwright.desk.figure.RootPicture;
@@ -154,13 +155,14 @@ public final class Desk {
   }
 
   /**
-   * Puts a problem on a shelf, unless it or a twin of it stands there already.
+   * Puts a problem on a shelf, unless it stands there already in whatever clothes.
    *
-   * @return what stands there already, if anything
+   * @return the problems there that it is related to; if one of them is the same in other clothes,
+   *     nothing was put on the shelf, a shift is reported only
    * @throws UnreadableException if the problem cannot be read
    * @throws IOException if the shelf cannot be read or written
    */
-  public Optional<ShelfEntry> shelve(Path shelf, Statement statement)
+  public List<ShelfTwin> shelve(Path shelf, Statement statement)
       throws UnreadableException, IOException {
     return new Shelf(shelf).add(ProblemReader.read(statement));
   }

@@ -15,6 +15,7 @@ import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.composing.twin.Fingerprint;
+import rootwright.composing.twin.Twin;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
@@ -78,32 +79,51 @@ public final class Shelf {
   }
 
   /**
-   * Puts a problem on the shelf, unless it or a twin of it is there already.
+   * Puts a problem on the shelf, unless it is there already, in whatever clothes. A shift is work of
+   * its own for a student, so it is put there and reported.
    *
-   * @return the problem that is there already, if one is
+   * @return the problems it is related to; if one of them is the same in other clothes, nothing was
+   *     put on the shelf
    * @throws IOException if the file cannot be read or written
    */
-  public Optional<ShelfEntry> add(Problem problem) throws IOException {
-    String fingerprint = Fingerprint.of(problem).text();
-    Optional<ShelfEntry> twin =
-        entries().stream().filter(entry -> entry.fingerprint().equals(fingerprint)).findFirst();
-    if (twin.isEmpty()) {
-      String line =
-          "%s ; %s"
-              .formatted(
-                  PlainWriter.write(PolynomialFormula.of(problem.polynomial(), problem.unknown())),
-                  PlainWriter.write(problem.ask()));
-      if (file.toAbsolutePath().getParent() != null) {
-        Files.createDirectories(file.toAbsolutePath().getParent());
-      }
-      Files.writeString(
-          file,
-          MARK + fingerprint + "\n" + line + "\n",
-          StandardCharsets.UTF_8,
-          StandardOpenOption.CREATE,
-          StandardOpenOption.APPEND);
+  public List<ShelfTwin> add(Problem problem) throws IOException {
+    List<ShelfTwin> twins = twins(problem);
+    if (twins.stream().noneMatch(twin -> twin.twin().relation().isRefused())) {
+      append(problem);
     }
-    return twin;
+    return twins;
+  }
+
+  private void append(Problem problem) throws IOException {
+    String line =
+        "%s ; %s"
+            .formatted(
+                PlainWriter.write(PolynomialFormula.of(problem.polynomial(), problem.unknown())),
+                PlainWriter.write(problem.ask()));
+    if (file.toAbsolutePath().getParent() != null) {
+      Files.createDirectories(file.toAbsolutePath().getParent());
+    }
+    Files.writeString(
+        file,
+        MARK + Fingerprint.of(problem).text() + "\n" + line + "\n",
+        StandardCharsets.UTF_8,
+        StandardOpenOption.CREATE,
+        StandardOpenOption.APPEND);
+  }
+
+  /**
+   * The problems on the shelf that a problem is related to, with how: the same in other clothes, or
+   * shifted.
+   *
+   * @throws IOException if the file cannot be read
+   */
+  public List<ShelfTwin> twins(Problem problem) throws IOException {
+    List<ShelfTwin> twins = new ArrayList<>();
+    for (ShelfEntry entry : entries()) {
+      Twin.relation(entry.problem(), problem)
+          .ifPresent(twin -> twins.add(new ShelfTwin(entry, twin)));
+    }
+    return twins;
   }
 
   /**

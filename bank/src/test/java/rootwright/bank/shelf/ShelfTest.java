@@ -29,12 +29,47 @@ class ShelfTest {
   }
 
   @Test
-  void aScaledOrMirroredTwinIsNotAddedAgain() throws Exception {
-    Shelf shelf = new Shelf(folder.resolve("shelf.txt"));
-    shelf.add(problem("2x^3 - 6x^2 + x + 5", "Σ r^2"));
-    assertThat(shelf.add(problem("4x^3 - 12x^2 + 2x + 10", "Σ r^2"))).isPresent();
-    assertThat(shelf.add(problem("2x^3 + 6x^2 + x - 5", "Σ r^2"))).isPresent();
+  void theSameProblemScaledIsNotAddedAndTheRelationIsNamed() throws Exception {
+    Shelf shelf = shelfWithAnchor();
+    assertThat(words(shelf.add(problem("4x^3 - 12x^2 + 2x + 10", "Σ r^2"))))
+        .containsExactly("same problem scaled");
     assertThat(shelf.entries()).hasSize(1);
+  }
+
+  @Test
+  void theMirrorImageIsNotAddedAndTheCommonKeyIsNamed() throws Exception {
+    Shelf shelf = shelfWithAnchor();
+    assertThat(words(shelf.add(problem("2x^3 + 6x^2 + x - 5", "Σ r^2"))))
+        .containsExactly("mirror image, same key 8");
+    assertThat(shelf.entries()).hasSize(1);
+  }
+
+  @Test
+  void theReciprocalTwinIsNotAddedAndIsNamed() throws Exception {
+    Shelf shelf = shelfWithAnchor();
+    assertThat(words(shelf.add(problem("5x^3 + x^2 - 6x + 2", "Σ 1/r^2"))))
+        .containsExactly("reciprocal twin, same key 8");
+    assertThat(shelf.entries()).hasSize(1);
+  }
+
+  @Test
+  void aShiftIsReportedAndAdded() throws Exception {
+    Shelf shelf = new Shelf(folder.resolve("shelf.txt"));
+    shelf.add(problem("x^3 - 4x + 1", "Σ 1/r"));
+    // The roots moved by 1: (x - 1)^3 - 4(x - 1) + 1, and the ask moved along.
+    assertThat(words(shelf.add(problem("x^3 - 3x^2 - x + 4", "Σ 1/(r - 1)"))))
+        .containsExactly("same problem shifted: every root moved by 1");
+    assertThat(shelf.entries()).hasSize(2);
+  }
+
+  private Shelf shelfWithAnchor() throws Exception {
+    Shelf shelf = new Shelf(folder.resolve("shelf.txt"));
+    assertThat(shelf.add(problem("2x^3 - 6x^2 + x + 5", "Σ r^2"))).isEmpty();
+    return shelf;
+  }
+
+  private static List<String> words(List<ShelfTwin> twins) {
+    return twins.stream().map(twin -> twin.twin().words()).toList();
   }
 
   @Test

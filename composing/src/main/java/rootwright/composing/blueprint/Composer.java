@@ -23,11 +23,21 @@ public final class Composer {
   /** Candidates that the search for a relaxation may look at. */
   private static final long RELAXATION_BUDGET = 4_000_000L;
 
+  /** An odd number far from round in binary, by which the seeds of the asks are told apart. */
+  private static final long APART = 0x9E3779B97F4A7C15L;
+
   private final Kinds kinds;
+  private final Effort effort;
+
+  /** With the kinds of ask to work candidates by, and the usual effort. */
+  public Composer(Kinds kinds) {
+    this(kinds, Effort.USUAL);
+  }
 
   /** With the kinds of ask to work candidates by. */
-  public Composer(Kinds kinds) {
+  public Composer(Kinds kinds, Effort effort) {
     this.kinds = kinds;
+    this.effort = effort;
   }
 
   /**
@@ -67,14 +77,13 @@ public final class Composer {
     Picker picker = new Picker(kinds, judge, blueprint.choices(), known, control.listener());
     FilterCounts counts = new FilterCounts();
     boolean exhausted = true;
-    int asksLeft = asks.size();
-    for (CompiledAsk ask : asks) {
+    for (int k = 0; k < asks.size() && !control.isStopped(); k++) {
       int missing = blueprint.many() - picker.picked().size();
-      int share = (missing + asksLeft - 1) / asksLeft--;
-      if (share == 0 || control.isStopped()) {
+      int share = share(missing, asks.size() - k);
+      if (share == 0) {
         break;
       }
-      Draw draw = Draw.of(ask, blueprint, share, blueprint.seed());
+      Draw draw = draw(asks, k, share, blueprint);
       ScanResult result =
           draw.run(picker, picker.picked().size() + share, control, blueprint.many());
       counts.add(result.counts());
@@ -92,24 +101,25 @@ public final class Composer {
         counts.all(),
         picker.rejected(),
         ending,
-        relaxations(blueprint, asks.get(0), picker, ending, control));
+        relaxations(draw(asks, 0, 1, blueprint), picker, ending, control));
+  }
+
+  /** How many problems the next of so many asks is to give. */
+  private static int share(int missing, int asksLeft) {
+    return (missing + asksLeft - 1) / asksLeft;
+  }
+
+  private Draw draw(List<CompiledAsk> asks, int k, int share, Blueprint blueprint) {
+    return Draw.of(asks.get(k), blueprint, effort.forProblems(share), blueprint.seed() + k * APART);
   }
 
   /** What would help where nothing passed the scan. */
   private static List<Relaxation> relaxations(
-      Blueprint blueprint,
-      CompiledAsk ask,
-      Picker picker,
-      Composition.Ending ending,
-      ComposingControl control) {
+      Draw draw, Picker picker, Composition.Ending ending, ComposingControl control) {
     return ending == Composition.Ending.EXHAUSTED
             && picker.picked().isEmpty()
             && picker.rejected().isEmpty()
-        ? new Relaxations(
-                Draw.of(ask, blueprint, 1, blueprint.seed()).scan(),
-                RELAXATION_BUDGET,
-                control.scan())
-            .find()
+        ? new Relaxations(draw.scan(), RELAXATION_BUDGET, control.scan()).find()
         : List.of();
   }
 
@@ -124,12 +134,12 @@ public final class Composer {
   public OrderEstimate estimate(Blueprint blueprint, LongSupplier clock, long budget)
       throws UnreadableException {
     List<CompiledAsk> asks = asks(blueprint);
-    int share = (blueprint.many() + asks.size() - 1) / asks.size();
+    int sampled = Math.min(asks.size(), blueprint.many());
     List<OrderEstimate.OfAsk> estimates = new ArrayList<>();
-    for (CompiledAsk ask : asks.subList(0, Math.min(asks.size(), blueprint.many()))) {
-      Draw draw = Draw.of(ask, blueprint, share, blueprint.seed());
+    for (int k = 0; k < sampled; k++) {
+      Draw draw = draw(asks, k, share(blueprint.many(), asks.size()), blueprint);
       ScanEstimate estimate =
-          ScanEstimate.of(draw.scan(), blueprint.seed(), clock, budget / asks.size());
+          ScanEstimate.of(draw.scan(), blueprint.seed(), clock, budget / sampled);
       estimates.add(new OrderEstimate.OfAsk(draw.ask(), estimate, draw.kept()));
     }
     return new OrderEstimate(estimates);

@@ -23,12 +23,6 @@ import rootwright.composing.scan.filter.Primitive;
  */
 final class Draw {
 
-  /** Candidates worked at most for every problem wanted. */
-  private static final int WORKED_FOR_ONE = 40;
-
-  /** Candidates worked at most if few problems are wanted. */
-  private static final int WORKED_AT_LEAST = 400;
-
   private final CompiledAsk ask;
   private final Scan scan;
   private final int kept;
@@ -39,9 +33,8 @@ final class Draw {
     this.kept = kept;
   }
 
-  /** The draw for an ask of an order, for so many problems. */
-  static Draw of(CompiledAsk ask, Blueprint blueprint, int wanted, long seed) {
-    int kept = Math.max(WORKED_AT_LEAST, WORKED_FOR_ONE * wanted);
+  /** The draw for an ask of an order; so many candidates are worked at most. */
+  static Draw of(CompiledAsk ask, Blueprint blueprint, int kept, long seed) {
     ExactTests exact = new PolynomialTests(p -> Factorisation.of(p).isIrreducible());
     PolynomialWish wish = blueprint.polynomial();
     CoefficientBox box = wish.box();

@@ -45,14 +45,19 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
         .or(() -> options(solution, blueprint));
   }
 
-  /** Why an answer is not sure or not single, if it is not. */
+  /**
+   * Why an answer is not sure or not single, if it is not. Every answer is found by the exact
+   * normal form and confirmed by the second opinion; a value that is not just read off needs two
+   * routes besides.
+   */
   static Optional<String> sound(Solution solution) {
     if (solution.answer() instanceof Answer.None
         || solution.answer() instanceof Answer.Values
         || !solution.second().agrees()) {
       return Optional.of("the ask has no single answer here");
     }
-    int routes = solution.kind().equals(Families.VALUE) ? 2 : 1;
+    boolean readOff = solution.routes().stream().anyMatch(working -> working.cost().ideas() == 0);
+    int routes = isValue(solution) && !readOff ? 2 : 1;
     return solution.routes().size() < routes
         ? Optional.of(
             routes == 2 ? "fewer than two routes confirm the key" : "no route goes through")

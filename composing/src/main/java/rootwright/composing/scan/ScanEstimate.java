@@ -1,6 +1,7 @@
 package rootwright.composing.scan;
 
 import java.math.BigInteger;
+import java.util.List;
 import java.util.function.LongSupplier;
 import rootwright.composing.scan.candidate.Row;
 
@@ -12,8 +13,19 @@ import rootwright.composing.scan.candidate.Row;
  * @param accepted how many of them passed
  * @param nanoseconds how long the sample took on one thread, at least 1
  * @param candidates how many candidates the box has
+ * @param counts how many of the sample each filter saw and rejected
  */
-public record ScanEstimate(long examined, long accepted, long nanoseconds, long candidates) {
+public record ScanEstimate(
+    long examined,
+    long accepted,
+    long nanoseconds,
+    long candidates,
+    List<ScanResult.FilterCount> counts) {
+
+  /** Keeps its own copy. */
+  public ScanEstimate {
+    counts = List.copyOf(counts);
+  }
 
   /**
    * Screens rows drawn from a seed for about so long, on the calling thread.
@@ -40,7 +52,11 @@ public record ScanEstimate(long examined, long accepted, long nanoseconds, long 
     }
     ScanState state = tally.state(0, "");
     return new ScanEstimate(
-        state.examined(), state.accepted(), Math.max(1, spent), sampled.box().candidates());
+        state.examined(),
+        state.accepted(),
+        Math.max(1, spent),
+        sampled.box().candidates(),
+        sampled.countsIn(state));
   }
 
   /** How long the whole box would take on so many threads, in nanoseconds, if each got a core. */

@@ -4,23 +4,32 @@ import java.io.IOException;
 import java.math.BigInteger;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.bank.shelf.Shelf;
+import rootwright.bank.shelf.ShelfTwin;
 import rootwright.composing.blueprint.Blueprint;
 import rootwright.composing.blueprint.Composer;
 import rootwright.composing.blueprint.ComposingControl;
 import rootwright.composing.blueprint.ComposingListener;
 import rootwright.composing.blueprint.Composition;
 import rootwright.composing.blueprint.OrderEstimate;
+import rootwright.composing.blueprint.PolynomialWish;
 import rootwright.composing.blueprint.ScanBook;
 import rootwright.composing.blueprint.Siblings;
+import rootwright.composing.climb.Climb;
+import rootwright.composing.climb.Climber;
+import rootwright.composing.climb.Harder;
 import rootwright.composing.scan.ScanControl;
 import rootwright.composing.twin.Fingerprint;
+import rootwright.composing.twin.Twin;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
+import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 
 /** What a coach does at the composer's table. Safe to use from several threads. */
@@ -28,11 +37,15 @@ public final class ComposersTable {
 
   private final Composer composer;
   private final Siblings siblings;
+  private final Climber climber;
+  private final Harder harder;
 
   /** With the kinds of ask to work candidates by. */
   public ComposersTable(Kinds kinds) {
     composer = new Composer(kinds);
     siblings = new Siblings(kinds);
+    climber = new Climber(kinds);
+    harder = new Harder(kinds);
   }
 
   /** An order as YAML that {@link #readBlueprint} reads back. */
@@ -72,7 +85,7 @@ public final class ComposersTable {
    */
   public Composition siblings(Statement statement, int many, long seed, Attention attention)
       throws UnreadableException {
-    var problem = ProblemReader.read(statement);
+    Problem problem = ProblemReader.read(statement);
     return withWorkers(attention, control -> siblings.of(problem, many, seed, control));
   }
 
@@ -86,6 +99,55 @@ public final class ComposersTable {
   public Composition oneMore(Blueprint blueprint, Set<String> known, long seed, Attention attention)
       throws UnreadableException {
     return compose(blueprint.withMany(1).withSeed(seed), known, attention);
+  }
+
+  /**
+   * A problem of the next level: the same ask with other numbers if that can be so hard, else the
+   * nearest ask of its kind that can.
+   *
+   * @param known fingerprints of problems to stay away from
+   * @throws UnreadableException if the problem cannot be read
+   * @throws rootwright.composing.blueprint.ContradictoryBlueprintException if it has the highest
+   *     level already
+   */
+  public Composition harder(
+      Statement statement, Set<String> known, long seed, Attention attention)
+      throws UnreadableException {
+    Problem problem = ProblemReader.read(statement);
+    return withWorkers(attention, control -> harder.than(problem, seed, known, control));
+  }
+
+  /**
+   * Five problems from a read-off to a hard one, each needing one idea more than the one before.
+   *
+   * @param known fingerprints of problems to stay away from
+   * @throws UnreadableException never for the asks of the house
+   * @throws rootwright.composing.blueprint.ContradictoryBlueprintException if there can be no such
+   *     polynomials
+   */
+  public Climb climb(PolynomialWish wish, long seed, Set<String> known, Attention attention)
+      throws UnreadableException {
+    return withWorkers(attention, control -> climber.climb(wish, seed, known, control));
+  }
+
+  /**
+   * How two problems are the same in other clothes, or shifted; empty if they are not related.
+   *
+   * @throws UnreadableException if a problem cannot be read
+   */
+  public Optional<Twin> relation(Statement earlier, Statement later) throws UnreadableException {
+    return Twin.relation(ProblemReader.read(earlier), ProblemReader.read(later));
+  }
+
+  /**
+   * The problems on a shelf to which a problem is related, with how.
+   *
+   * @throws UnreadableException if the problem cannot be read
+   * @throws IOException if the shelf cannot be read
+   */
+  public List<ShelfTwin> relations(Path shelf, Statement later)
+      throws UnreadableException, IOException {
+    return new Shelf(shelf).twins(ProblemReader.read(later));
   }
 
   /**
@@ -130,11 +192,11 @@ public final class ComposersTable {
   }
 
   /** Something that composes. */
-  private interface Composing {
-    Composition with(ComposingControl control) throws UnreadableException;
+  private interface Composing<T> {
+    T with(ComposingControl control) throws UnreadableException;
   }
 
-  private static Composition withWorkers(Attention attention, Composing composing)
+  private static <T> T withWorkers(Attention attention, Composing<T> composing)
       throws UnreadableException {
     Thread caller = Thread.currentThread();
     int workers = Runtime.getRuntime().availableProcessors();

@@ -10,7 +10,7 @@ import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import rootwright.algebra.notation.UnreadableException;
-import rootwright.bank.shelf.ShelfEntry;
+import rootwright.bank.shelf.ShelfTwin;
 import rootwright.composing.blueprint.Blueprint;
 import rootwright.composing.blueprint.Composed;
 import rootwright.composing.blueprint.ComposingListener;
@@ -77,9 +77,14 @@ public final class ComposeEndpoints {
   }
 
   private void shelve(Context context) throws UnreadableException, IOException {
-    Optional<ShelfEntry> twin = desk.shelve(shelf, StatementBody.read(Reply.body(context)));
-    var reply = JsonNodeFactory.instance.objectNode().put("kept", twin.isEmpty());
-    twin.ifPresent(entry -> reply.put("already", entry.line()));
+    Optional<ShelfTwin> there =
+        desk.shelve(shelf, StatementBody.read(Reply.body(context))).stream()
+            .filter(twin -> twin.twin().relation().isRefused())
+            .findFirst();
+    var reply = JsonNodeFactory.instance.objectNode().put("kept", there.isEmpty());
+    there.ifPresent(
+        twin ->
+            reply.put("already", twin.entry().line()).put("relation", twin.twin().words()));
     Reply.json(context, reply);
   }
 
