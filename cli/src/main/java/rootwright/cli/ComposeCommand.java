@@ -1,22 +1,23 @@
 package rootwright.cli;
 
 import java.io.IOException;
-import java.nio.file.NoSuchFileException;
+import java.math.BigInteger;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import rootwright.algebra.notation.ErrorCaret;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.composing.blueprint.Blueprint;
 import rootwright.composing.blueprint.Composition;
-import rootwright.composing.blueprint.ContradictoryBlueprintException;
+import rootwright.composing.blueprint.OrderEstimate;
+import rootwright.composing.family.Families;
 import rootwright.desk.Desk;
-import rootwright.desk.table.ComposersTable;
-import rootwright.desk.table.UnreadableBlueprintException;
+import rootwright.desk.table.ComposersTable.Attention;
+import rootwright.desk.table.ScanFile;
 
 /** {@code ./rootwright compose}: fresh problems by an order. */
 @Command(
@@ -25,6 +26,13 @@ import rootwright.desk.table.UnreadableBlueprintException;
         "Compose fresh problems: every one worked by all routes and both checks, with believable"
             + " wrong options, a level and hints. The same order and seed give the same problems.")
 final class ComposeCommand implements Callable<Integer> {
+
+  /** A box with fewer candidates is scanned in a second or so. */
+  private static final BigInteger LARGE = BigInteger.valueOf(20_000_000);
+
+  private static final BigInteger NOTICED_SECONDS = BigInteger.valueOf(10);
+  private static final BigInteger HOUR_SECONDS = BigInteger.valueOf(3_600);
+  private static final int SAMPLE_MILLISECONDS = 400;
 
   private final Console console;
   private final Desk desk;
@@ -36,8 +44,20 @@ final class ComposeCommand implements Callable<Integer> {
       description = "Print the order as YAML, for --blueprint, and compose nothing.")
   boolean showBlueprint;
 
-  @Option(names = "--json", description = "One JSON object.")
-  boolean json;
+  @Option(names = "--families", description = "List the families of asks, and compose nothing.")
+  boolean families;
+
+  @Option(
+      names = "--state",
+      paramLabel = "FILE",
+      description =
+          "Keep in this file how far the scan is; Ctrl-C stops it, the same again goes on.")
+  @Nullable Path state;
+
+  @Option(names = "--long", description = "Start an order that may run for more than an hour.")
+  boolean patient;
+
+  @Mixin OutputOptions output = new OutputOptions();
 
   ComposeCommand(Console console, Desk desk) {
     this.console = console;
@@ -46,37 +66,78 @@ final class ComposeCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    try {
-      Blueprint blueprint = order.blueprint(desk);
-      if (showBlueprint) {
-        console.out().print(desk.table().blueprintAsYaml(blueprint));
-        console.out().flush();
-        return ExitStatus.DONE.code();
-      }
-      List<Path> avoid = blueprint.avoid().stream().map(Path::of).toList();
-      Set<String> known = desk.table().fingerprints(avoid);
+    return OrderErrors.told(console, String.valueOf(order.file), this::run);
+  }
+
+  private ExitStatus run()
+      throws IOException, UnreadableException, rootwright.desk.table.UnreadableBlueprintException {
+    if (families) {
+      Families.ALL.forEach(
+          family -> console.out().printf("%-22s %s%n", family.name(), family.words()));
+      return ExitStatus.DONE;
+    }
+    Blueprint blueprint = order.blueprint(desk);
+    if (showBlueprint) {
+      console.out().print(desk.table().blueprintAsYaml(blueprint));
+      console.out().flush();
+      return ExitStatus.DONE;
+    }
+    return mayStart(blueprint) ? compose(blueprint) : ExitStatus.UNREADABLE;
+  }
+
+  /**
+   * Says how long a large order may take before it is started, and asks for a word if very long.
+   */
+  private boolean mayStart(Blueprint blueprint) throws UnreadableException {
+    if (!blueprint.contradictions().isEmpty()
+        || blueprint.polynomial().candidates().compareTo(LARGE) <= 0) {
+      return true;
+    }
+    OrderEstimate estimate = desk.table().estimate(blueprint, SAMPLE_MILLISECONDS);
+    BigInteger seconds = desk.table().secondsAtMost(estimate);
+    if (seconds.compareTo(NOTICED_SECONDS) >= 0) {
+      console
+          .err()
+          .printf(
+              "This order has %,d candidates and may take up to %s, by a sample of %,d.%n",
+              estimate.candidates(), Duration.inWords(seconds), estimate.sampled());
+    }
+    if (seconds.compareTo(HOUR_SECONDS) > 0 && !patient) {
+      console
+          .err()
+          .println(
+              "error: it was not started; say --long to start it all the same, --state FILE to be"
+                  + " able to stop and go on, or ask for less: a smaller --size or --degree");
+      return false;
+    }
+    return true;
+  }
+
+  private ExitStatus compose(Blueprint blueprint) throws IOException, UnreadableException {
+    List<Path> avoid = blueprint.avoid().stream().map(Path::of).toList();
+    Set<String> known = desk.table().fingerprints(avoid);
+    ScanProgress progress = new ScanProgress(console);
+    try (Interruption interruption = new Interruption()) {
+      Attention attention = Attention.NONE.until(interruption).telling(progress);
+      ScanFile kept = state == null ? null : desk.table().progressFile(state, blueprint);
       Composition composition =
-          desk.table().compose(blueprint, known, ComposersTable.Attention.NONE);
-      new CompositionPrinter(console, json).print(composition);
-      return (composition.problems().isEmpty() ? ExitStatus.NOT_SINGLE : ExitStatus.DONE).code();
-    } catch (UnreadableException unreadable) {
-      console.err().println(ErrorCaret.write(unreadable.refusal()));
-      return ExitStatus.UNREADABLE.code();
-    } catch (ContradictoryBlueprintException contradictory) {
-      contradictory.contradictions().forEach(line -> console.err().println("error: " + line));
-      return ExitStatus.UNREADABLE.code();
-    } catch (UnreadableBlueprintException unreadable) {
-      unreadable
-          .faults()
-          .forEach(
-              fault -> console.err().println("error: " + order.file + ": " + fault.sentence()));
-      return ExitStatus.UNREADABLE.code();
-    } catch (NoSuchFileException missing) {
-      console.err().println("error: no file can be read at " + missing.getFile());
-      return ExitStatus.UNREADABLE.code();
-    } catch (IllegalArgumentException wish) {
-      console.err().println("error: " + wish.getMessage());
-      return ExitStatus.UNREADABLE.code();
+          desk.table()
+              .compose(blueprint, known, kept == null ? attention : attention.keepingIn(kept));
+      progress.clear();
+      new CompositionPrinter(console, output.form()).print(composition);
+      if (kept != null) {
+        keep(kept, composition);
+      }
+      return composition.problems().isEmpty() ? ExitStatus.NOT_SINGLE : ExitStatus.DONE;
+    }
+  }
+
+  private void keep(ScanFile kept, Composition composition) throws IOException {
+    if (composition.ending() == Composition.Ending.STOPPED) {
+      kept.write();
+      console.err().printf("Stopped; the same order with --state %s goes on.%n", state);
+    } else {
+      kept.finish();
     }
   }
 }

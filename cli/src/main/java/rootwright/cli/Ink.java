@@ -33,4 +33,9 @@ enum Ink {
   static int visibleLength(String text) {
     return text.replaceAll("\u001B\\[[0-9;]*m", "").length();
   }
+
+  /** Colour where a person is looking. */
+  static Ink of(Console console) {
+    return console.terminal() ? COLOURED : PLAIN;
+  }
 }

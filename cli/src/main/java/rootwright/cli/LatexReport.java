@@ -27,19 +27,23 @@ final class LatexReport {
         .append("Answer: $")
         .append(LatexWriter.writeAlternatives(AnswerFormula.alternatives(solution.answer())))
         .append("$.\n");
-    for (Working working : solution.routes()) {
-      source.append("\n\\paragraph{").append(LatexProse.of(working.title())).append(".}\n");
-      source.append("\\begin{align*}\n");
-      for (Step step : working.steps()) {
-        source
-            .append("  & ")
-            .append(LatexWriter.write(step.shown()))
-            .append(" && \\text{")
-            .append(LatexProse.of(step.reason()))
-            .append("} \\\\\n");
-      }
-      source.append("\\end{align*}\n");
-    }
+    solution.routes().forEach(working -> source.append(working(working)));
     return source.toString().stripTrailing();
+  }
+
+  /** One working as a paragraph of aligned lines. */
+  static String working(Working working) {
+    StringBuilder source = new StringBuilder();
+    source.append("\n\\paragraph{").append(LatexProse.of(working.title())).append(".}\n");
+    source.append("\\begin{align*}\n");
+    for (Step step : working.steps()) {
+      source
+          .append("  & ")
+          .append(LatexWriter.write(step.shown()))
+          .append(" && \\text{")
+          .append(LatexProse.of(step.reason()))
+          .append("} \\\\\n");
+    }
+    return source.append("\\end{align*}\n").toString();
   }
 }

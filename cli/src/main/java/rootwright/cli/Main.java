@@ -15,6 +15,8 @@ import picocli.CommandLine.Option;
       CheckCommand.class,
       ComposeCommand.class,
       SiblingCommand.class,
+      ClimbCommand.class,
+      TwinsCommand.class,
       ShelfCommand.class,
       PaperCommand.class,
       BoardCommand.class,

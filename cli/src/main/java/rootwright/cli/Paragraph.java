@@ -2,6 +2,9 @@ package rootwright.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import rootwright.algebra.notation.UnicodeWriter;
+import rootwright.working.route.Working;
+import rootwright.working.step.Step;
 
 /** Text for a terminal, broken at blanks; what goes on is indented as far as its beginning. */
 final class Paragraph {
@@ -40,6 +43,28 @@ final class Paragraph {
       used += length + (first ? 0 : 1);
     }
     lines.add(line.toString());
+  }
+
+  /** The numbered steps of a working, the reason at the end of each, or below where room ends. */
+  void steps(String indent, Working working, Ink ink) {
+    int number = 1;
+    for (Step step : working.steps()) {
+      step(
+          indent + "%3d  ".formatted(number++),
+          UnicodeWriter.write(step.shown()),
+          step.reason(),
+          ink);
+    }
+  }
+
+  private void step(String head, String formula, String reason, Ink ink) {
+    int room = width - head.length() - formula.length() - reason.length();
+    if (room >= 3) {
+      line(head + formula + " ".repeat(room) + ink.faint(reason));
+    } else {
+      add(head, formula);
+      add(" ".repeat(head.length() + 2), ink.faint(reason));
+    }
   }
 
   /** Everything so far. */

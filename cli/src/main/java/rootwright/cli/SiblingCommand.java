@@ -1,15 +1,16 @@
 package rootwright.cli;
 
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import rootwright.algebra.notation.ErrorCaret;
-import rootwright.algebra.notation.UnreadableException;
 import rootwright.composing.blueprint.Composition;
-import rootwright.composing.blueprint.ContradictoryBlueprintException;
 import rootwright.desk.Desk;
+import rootwright.desk.table.ComposersTable.Attention;
 import rootwright.working.problem.Statement;
 
 /** {@code ./rootwright sibling}: the same kind of problem with other numbers. */
@@ -42,8 +43,10 @@ final class SiblingCommand implements Callable<Integer> {
       defaultValue = "1")
   long seed;
 
-  @Option(names = "--json", description = "One JSON object.")
-  boolean json;
+  @Option(names = "--harder", description = "One of the next level instead of the same one.")
+  boolean harder;
+
+  @Mixin OutputOptions output = new OutputOptions();
 
   SiblingCommand(Console console, Desk desk) {
     this.console = console;
@@ -51,18 +54,18 @@ final class SiblingCommand implements Callable<Integer> {
   }
 
   @Override
-  public Integer call() {
-    try {
-      Statement statement = new Statement(polynomial, find, List.of(), Optional.empty());
-      Composition composition = desk.siblings(statement, many, seed);
-      new CompositionPrinter(console, json).print(composition);
-      return (composition.problems().isEmpty() ? ExitStatus.NOT_SINGLE : ExitStatus.DONE).code();
-    } catch (UnreadableException unreadable) {
-      console.err().println(ErrorCaret.write(unreadable.refusal()));
-      return ExitStatus.UNREADABLE.code();
-    } catch (ContradictoryBlueprintException contradictory) {
-      contradictory.contradictions().forEach(line -> console.err().println("error: " + line));
-      return ExitStatus.UNREADABLE.code();
-    }
+  public Integer call() throws IOException {
+    return OrderErrors.told(
+        console,
+        "",
+        () -> {
+          Statement statement = new Statement(polynomial, find, List.of(), Optional.empty());
+          Composition composition =
+              harder
+                  ? desk.table().harder(statement, Set.of(), seed, Attention.NONE)
+                  : desk.table().siblings(statement, many, seed, Attention.NONE);
+          new CompositionPrinter(console, output.form()).print(composition);
+          return composition.problems().isEmpty() ? ExitStatus.NOT_SINGLE : ExitStatus.DONE;
+        });
   }
 }

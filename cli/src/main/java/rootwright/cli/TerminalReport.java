@@ -16,7 +16,6 @@ import rootwright.working.answer.AnswerFormula;
 import rootwright.working.gate.Warning;
 import rootwright.working.route.Working;
 import rootwright.working.solve.Solution;
-import rootwright.working.step.Step;
 
 /** A solution set for a terminal: one working open, all of them below one another, width kept. */
 final class TerminalReport {
@@ -24,13 +23,11 @@ final class TerminalReport {
   private static final int DECIMALS = 10;
   private static final String INDENT = "   ";
 
-  private final Console console;
   private final Ink ink;
   private final Paragraph paragraph;
 
   TerminalReport(Console console) {
-    this.console = console;
-    this.ink = console.terminal() ? Ink.COLOURED : Ink.PLAIN;
+    this.ink = Ink.of(console);
     this.paragraph = new Paragraph(console.width());
   }
 
@@ -129,23 +126,9 @@ final class TerminalReport {
                         working.cost().lines(),
                         working.cost().lines() == 1 ? "line" : "lines",
                         working.cost().total())));
-    int k = 1;
-    for (Step step : working.steps()) {
-      step("%3d  ".formatted(k++), UnicodeWriter.write(step.shown()), step.reason());
-    }
+    paragraph.steps("", working, ink);
     for (String condition : working.conditions()) {
       paragraph.add("     ", "needs: " + condition);
-    }
-  }
-
-  /** Formula left, reason at the end of the line, or below it where there is no room. */
-  private void step(String head, String formula, String reason) {
-    int room = console.width() - head.length() - formula.length() - reason.length();
-    if (room >= 3) {
-      paragraph.line(head + formula + " ".repeat(room) + ink.faint(reason));
-    } else {
-      paragraph.add(head, formula);
-      paragraph.add(" ".repeat(head.length() + 2), ink.faint(reason));
     }
   }
 

@@ -79,8 +79,8 @@ public final class Shelf {
   }
 
   /**
-   * Puts a problem on the shelf, unless it is there already, in whatever clothes. A shift is work of
-   * its own for a student, so it is put there and reported.
+   * Puts a problem on the shelf, unless it is there already, in whatever clothes. A shift is work
+   * of its own for a student, so it is put there and reported.
    *
    * @return the problems it is related to; if one of them is the same in other clothes, nothing was
    *     put on the shelf

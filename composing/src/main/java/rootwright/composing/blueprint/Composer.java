@@ -5,9 +5,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.LongSupplier;
+import java.util.stream.Collectors;
 import rootwright.algebra.notation.UnreadableException;
-import rootwright.composing.scan.Relaxation;
+import rootwright.composing.scan.Conflicts;
 import rootwright.composing.scan.Relaxations;
+import rootwright.composing.scan.Scan;
 import rootwright.composing.scan.ScanControl;
 import rootwright.composing.scan.ScanEstimate;
 import rootwright.composing.scan.ScanResult;
@@ -95,13 +97,19 @@ public final class Composer {
             : control.isStopped()
                 ? Composition.Ending.STOPPED
                 : exhausted ? Composition.Ending.EXHAUSTED : Composition.Ending.GIVEN_UP;
+    boolean nothing =
+        ending == Composition.Ending.EXHAUSTED
+            && picker.picked().isEmpty()
+            && picker.rejected().isEmpty();
+    Scan empty = draw(asks, 0, 1, blueprint).scan();
     return new Composition(
         blueprint,
         picker.picked(),
         counts.all(),
         picker.rejected(),
         ending,
-        relaxations(draw(asks, 0, 1, blueprint), picker, ending, control));
+        nothing ? conflicts(empty, control.scan()) : List.of(),
+        nothing ? new Relaxations(empty, RELAXATION_BUDGET, control.scan()).find() : List.of());
   }
 
   /** How many problems the next of so many asks is to give. */
@@ -113,14 +121,21 @@ public final class Composer {
     return Draw.of(asks.get(k), blueprint, effort.forProblems(share), blueprint.seed() + k * APART);
   }
 
-  /** What would help where nothing passed the scan. */
-  private static List<Relaxation> relaxations(
-      Draw draw, Picker picker, Composition.Ending ending, ComposingControl control) {
-    return ending == Composition.Ending.EXHAUSTED
-            && picker.picked().isEmpty()
-            && picker.rejected().isEmpty()
-        ? new Relaxations(draw.scan(), RELAXATION_BUDGET, control.scan()).find()
-        : List.of();
+  /** Which wishes no candidate meets; nothing is said of a box too large to look at often. */
+  private static List<String> conflicts(Scan empty, ScanControl control) {
+    if (empty.box().candidates() > RELAXATION_BUDGET) {
+      return List.of();
+    }
+    return new Conflicts(empty, control)
+        .find().stream()
+            .map(
+                wishes ->
+                    "No polynomial here meets "
+                        + wishes.stream()
+                            .map(wish -> "“%s”".formatted(wish.explanation()))
+                            .collect(Collectors.joining(" and "))
+                        + (wishes.size() == 1 ? "." : " together."))
+            .toList();
   }
 
   /**

@@ -15,6 +15,8 @@ import rootwright.composing.scan.ScanResult;
  * @param counts how many candidates each filter of the scan saw and let through
  * @param rejected how many that passed the scan were turned away afterwards, by reason
  * @param ending why nothing more was looked at
+ * @param conflicts if every candidate was looked at and none passed: which wishes no candidate
+ *     meets, alone or two together, one sentence each
  * @param relaxations what would help, if nothing was found
  */
 public record Composition(
@@ -23,6 +25,7 @@ public record Composition(
     List<ScanResult.FilterCount> counts,
     Map<String, Integer> rejected,
     Ending ending,
+    List<String> conflicts,
     List<Relaxation> relaxations) {
 
   /** Why an order ended. */
@@ -42,6 +45,7 @@ public record Composition(
     problems = List.copyOf(problems);
     counts = List.copyOf(counts);
     rejected = Collections.unmodifiableMap(new LinkedHashMap<>(rejected));
+    conflicts = List.copyOf(conflicts);
     relaxations = List.copyOf(relaxations);
   }
 

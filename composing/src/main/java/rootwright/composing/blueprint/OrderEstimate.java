@@ -50,6 +50,11 @@ public record OrderEstimate(List<OfAsk> asks) {
         .reduce(BigInteger.ZERO, BigInteger::add);
   }
 
+  /** How many candidates the sample has, all asks together. */
+  public long sampled() {
+    return asks.stream().mapToLong(ask -> ask.scan().examined()).sum();
+  }
+
   /** How many candidates meet every wish of the scan, by proportion; 0 may mean few. */
   public BigInteger passing() {
     return asks.stream()

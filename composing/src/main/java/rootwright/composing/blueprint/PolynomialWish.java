@@ -68,7 +68,7 @@ public record PolynomialWish(
   }
 
   /** How many polynomials there are before any other wish. */
-  private BigInteger candidates() {
+  public BigInteger candidates() {
     return BigInteger.valueOf(2L * size + 1)
         .pow(degree)
         .multiply(BigInteger.valueOf(largestLead - leastLead + 1L));

@@ -24,14 +24,14 @@ import rootwright.working.kind.Kinds;
 import rootwright.working.step.Idea;
 
 /**
- * Composes climbs: a few problems for every ask that gives values, and among them the chain whose
+ * Composes climbs: a problem for every ask that gives values, and among them the chain whose
  * problems need 0, 1, 2, … ideas, each harder than the one before and bringing something new, with
  * as few new ideas at a time as can be.
  */
 public final class Climber {
 
   /** So many candidates are worked for each ask. */
-  private static final Effort LITTLE = new Effort(8, 4);
+  private static final Effort LITTLE = new Effort(6, 6);
 
   private final Composer composer;
 
@@ -84,7 +84,7 @@ public final class Climber {
         Blueprint.USUAL
             .withPolynomial(wish)
             .withWorking(WorkingWish.USUAL.withSlips(OptionalInt.of(0)))
-            .withMany(2);
+            .withMany(1);
     long next = seed;
     for (AskFamily family : Families.ALL) {
       if (!family.kind().equals(Families.VALUE)) {

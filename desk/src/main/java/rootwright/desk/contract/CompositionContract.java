@@ -9,6 +9,8 @@ import java.util.Map;
 import rootwright.composing.blueprint.Composed;
 import rootwright.composing.blueprint.Composition;
 import rootwright.composing.blueprint.Condition;
+import rootwright.composing.climb.Climb;
+import rootwright.composing.climb.ClimbStep;
 import rootwright.composing.hint.HintLadder;
 import rootwright.composing.level.Level;
 import rootwright.composing.option.Choices;
@@ -33,11 +35,27 @@ public final class CompositionContract {
       problems.add(problem(composed, forms));
     }
     node.setAll(counts(composition.counts(), composition.rejected()));
+    ArrayNode conflicts = node.putArray("conflicts");
+    composition.conflicts().forEach(conflicts::add);
     ArrayNode relaxations = node.putArray("relaxations");
     composition
         .relaxations()
         .forEach(
             relaxation -> relaxations.addObject().put("text", RelaxationInWords.of(relaxation)));
+    return node;
+  }
+
+  /** A climb as one object: its problems in order, each with the ideas it adds. */
+  public static ObjectNode of(Climb climb, FormulaForms forms) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    ArrayNode problems = node.putArray("problems");
+    for (ClimbStep step : climb.steps()) {
+      ObjectNode problem = problem(step.composed(), forms);
+      ArrayNode adds = problem.putArray("adds");
+      step.adds().forEach(idea -> adds.add(idea.words()));
+      problems.add(problem);
+    }
+    climb.missing().ifPresent(why -> node.put("missing", why));
     return node;
   }
 

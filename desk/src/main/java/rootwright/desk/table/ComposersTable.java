@@ -77,6 +77,16 @@ public final class ComposersTable {
   }
 
   /**
+   * Opens a file in which an order keeps how far it is; if it exists, the order goes on from there.
+   *
+   * @throws IllegalArgumentException if the file belongs to another order or is something else
+   * @throws IOException if it cannot be read
+   */
+  public ScanFile progressFile(Path file, Blueprint blueprint) throws IOException {
+    return ScanFile.open(file, blueprintAsYaml(blueprint));
+  }
+
+  /**
    * Finds problems of the same kind and level with other numbers; another seed gives others.
    *
    * @throws UnreadableException if the problem cannot be read
@@ -110,8 +120,7 @@ public final class ComposersTable {
    * @throws rootwright.composing.blueprint.ContradictoryBlueprintException if it has the highest
    *     level already
    */
-  public Composition harder(
-      Statement statement, Set<String> known, long seed, Attention attention)
+  public Composition harder(Statement statement, Set<String> known, long seed, Attention attention)
       throws UnreadableException {
     Problem problem = ProblemReader.read(statement);
     return withWorkers(attention, control -> harder.than(problem, seed, known, control));

@@ -83,8 +83,7 @@ public final class ComposeEndpoints {
             .findFirst();
     var reply = JsonNodeFactory.instance.objectNode().put("kept", there.isEmpty());
     there.ifPresent(
-        twin ->
-            reply.put("already", twin.entry().line()).put("relation", twin.twin().words()));
+        twin -> reply.put("already", twin.entry().line()).put("relation", twin.twin().words()));
     Reply.json(context, reply);
   }
 

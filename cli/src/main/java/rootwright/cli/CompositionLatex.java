@@ -1,0 +1,96 @@
+package rootwright.cli;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.LatexWriter;
+import rootwright.composing.blueprint.Composed;
+import rootwright.composing.hint.HintLadder;
+import rootwright.composing.level.Level;
+import rootwright.composing.option.Choices;
+import rootwright.composing.option.Option;
+import rootwright.working.answer.AnswerFormula;
+
+/**
+ * Composed problems as LaTeX source for a plain {@code article} with {@code amsmath}: the problems
+ * with their options, then on a new page, for the coach, everything else.
+ */
+final class CompositionLatex {
+
+  private CompositionLatex() {}
+
+  static String of(List<Composed> problems) {
+    StringBuilder source = new StringBuilder("% \\usepackage{amsmath} is needed\n");
+    source.append("\\begin{enumerate}\n");
+    problems.forEach(composed -> source.append(sheet(composed)));
+    source.append("\\end{enumerate}\n\n\\newpage\n\\noindent For the coach.\n");
+    source.append("\\begin{enumerate}\n");
+    problems.forEach(composed -> source.append(coach(composed)));
+    return source.append("\\end{enumerate}").toString();
+  }
+
+  private static String sheet(Composed composed) {
+    StringBuilder source = new StringBuilder();
+    source
+        .append("\\item ")
+        .append(LatexProse.of(composed.solution().statement()))
+        .append("\\\\\n");
+    Choices choices = composed.choices();
+    for (int k = 0; k < choices.options().size(); k++) {
+      source
+          .append("  (%s)~$".formatted(CompositionPrinter.letter(k)))
+          .append(written(choices.options().get(k)))
+          .append("$\\qquad\n");
+    }
+    return source.toString();
+  }
+
+  private static String coach(Composed composed) {
+    StringBuilder source = new StringBuilder("\\item ");
+    Choices choices = composed.choices();
+    source.append(
+        "Key (%s): $%s$."
+            .formatted(CompositionPrinter.letter(choices.keyIndex()), written(choices.key())));
+    for (int k = 0; k < choices.options().size(); k++) {
+      Option option = choices.options().get(k);
+      if (!option.isKey()) {
+        source.append(
+            "\n  (%s) comes of %s."
+                .formatted(
+                    CompositionPrinter.letter(k),
+                    LatexProse.of(String.join(", ", option.slips()))));
+      }
+    }
+    choices.fewer().ifPresent(why -> source.append("\n  ").append(LatexProse.of(why)).append('.'));
+    Level.of(composed.solution())
+        .ifPresent(
+            level -> source.append("\n\n  ").append(LatexProse.of(level.words())).append('.'));
+    source
+        .append("\n\n  Good: ")
+        .append(LatexProse.of(String.join("; ", composed.good())))
+        .append(".\n");
+    composed
+        .conditions()
+        .forEach(
+            condition ->
+                source.append("\n  ").append(LatexProse.of(condition.sentence())).append(".\n"));
+    HintLadder.of(composed.solution())
+        .ifPresent(
+            ladder ->
+                source
+                    .append("\n  Hints:\n  \\begin{enumerate}\n")
+                    .append(
+                        ladder.rungs().stream()
+                            .map(rung -> "  \\item " + LatexProse.of(rung.text()) + "\n")
+                            .collect(Collectors.joining()))
+                    .append("  \\end{enumerate}\n"));
+    composed.solution().routes().forEach(working -> source.append(LatexReport.working(working)));
+    return source.toString();
+  }
+
+  private static String written(Option option) {
+    return AnswerFormula.alternatives(option.value()).stream()
+        .map((Formula each) -> LatexWriter.write(each))
+        .collect(Collectors.joining("\\text{ or }"));
+  }
+}
