@@ -1,6 +1,5 @@
 package rootwright.cli;
 
-import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;

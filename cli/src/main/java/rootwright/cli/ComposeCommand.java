@@ -2,6 +2,8 @@ package rootwright.cli;
 
 import java.io.IOException;
 import java.math.BigInteger;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Set;
@@ -115,6 +117,11 @@ final class ComposeCommand implements Callable<Integer> {
 
   private ExitStatus compose(Blueprint blueprint) throws IOException, UnreadableException {
     List<Path> avoid = blueprint.avoid().stream().map(Path::of).toList();
+    for (Path file : avoid) {
+      if (!Files.isReadable(file)) {
+        throw new NoSuchFileException(file.toString());
+      }
+    }
     Set<String> known = desk.table().fingerprints(avoid);
     ScanProgress progress = new ScanProgress(console);
     try (Interruption interruption = new Interruption()) {

@@ -3,7 +3,6 @@ package rootwright.composing.blueprint;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
-import java.util.function.Function;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import rootwright.algebra.notation.UnreadableException;
@@ -14,7 +13,6 @@ import rootwright.composing.scan.ScanControl;
 import rootwright.composing.scan.ScanEstimate;
 import rootwright.composing.scan.ScanResult;
 import rootwright.working.kind.Kinds;
-import rootwright.working.solve.Solution;
 
 /**
  * Fills an order: compiles each ask once, scans a box of coefficients in 64-bit arithmetic, and
@@ -65,15 +63,11 @@ public final class Composer {
    */
   public Composition compose(Blueprint blueprint, Set<String> known, ComposingControl control)
       throws UnreadableException {
-    return compose(blueprint, known, solution -> Judgement.of(solution, blueprint), control);
+    return compose(blueprint, known, Judge.by(blueprint), control);
   }
 
   /** Fills an order, with another judge of the worked candidates. */
-  Composition compose(
-      Blueprint blueprint,
-      Set<String> known,
-      Function<Solution, Judgement> judge,
-      ComposingControl control)
+  Composition compose(Blueprint blueprint, Set<String> known, Judge judge, ComposingControl control)
       throws UnreadableException {
     List<CompiledAsk> asks = asks(blueprint);
     Picker picker = new Picker(kinds, judge, blueprint.choices(), known, control.listener());

@@ -41,8 +41,7 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
   private static Optional<String> refusal(Solution solution, Blueprint blueprint) {
     return sound(solution)
         .or(() -> answer(solution, blueprint.answer()))
-        .or(() -> working(solution, blueprint.working()))
-        .or(() -> options(solution, blueprint));
+        .or(() -> working(solution, blueprint.working()));
   }
 
   /**
@@ -68,8 +67,13 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
     boolean holds =
         numbers(solution.answer())
             .map(numbers -> numbers.stream().allMatch(wish::holds))
-            .orElse(wish instanceof AnswerWish.Any);
+            .orElse(wish instanceof AnswerWish.Any || isTruth(solution, wish));
     return holds ? Optional.empty() : Optional.of("the answer is not as wished");
+  }
+
+  /** The usual wish says nothing of an answer that is yes or no. */
+  private static boolean isTruth(Solution solution, AnswerWish wish) {
+    return solution.answer() instanceof Answer.Truth && wish instanceof AnswerWish.Whole;
   }
 
   /** The rational numbers an answer is made of; empty if it is made of others. */
@@ -136,10 +140,10 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
   }
 
   /** Fewer options are offered, with the reason, where the slips of a kind give no more. */
-  private static Optional<String> options(Solution solution, Blueprint blueprint) {
+  static Optional<String> options(Solution solution, Choices choices) {
     return isValue(solution)
             && wrongAnswers(solution) > 0
-            && Choices.of(solution, blueprint.choices()).options().size() < Choices.FEWEST
+            && choices.options().size() < Choices.FEWEST
         ? Optional.of("too few believable wrong options")
         : Optional.empty();
   }

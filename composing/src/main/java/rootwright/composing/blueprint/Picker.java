@@ -7,13 +7,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Function;
+import rootwright.composing.option.Choices;
 import rootwright.composing.option.KeyPlaces;
 import rootwright.composing.twin.Fingerprint;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Problem;
 import rootwright.working.route.ClassProfile;
-import rootwright.working.solve.Solution;
 
 /**
  * Works the candidates of one order in turn and picks the good ones. Belongs to one thread at a
@@ -22,19 +21,14 @@ import rootwright.working.solve.Solution;
 final class Picker {
 
   private final Kinds kinds;
-  private final Function<Solution, Judgement> judge;
+  private final Judge judge;
   private final KeyPlaces places;
   private final ComposingListener listener;
   private final Set<String> seen;
   private final List<Composed> picked = new ArrayList<>();
   private final Map<String, Integer> rejected = new LinkedHashMap<>();
 
-  Picker(
-      Kinds kinds,
-      Function<Solution, Judgement> judge,
-      int choices,
-      Set<String> known,
-      ComposingListener listener) {
+  Picker(Kinds kinds, Judge judge, int choices, Set<String> known, ComposingListener listener) {
     this.kinds = kinds;
     this.judge = judge;
     this.places = new KeyPlaces(choices);
@@ -48,17 +42,24 @@ final class Picker {
       reject("a twin of a problem that is there already");
       return;
     }
-    Judgement judgement = judge.apply(kinds.solve(candidate, ClassProfile.EVERYTHING));
+    Judgement judgement = judge.of(kinds.solve(candidate, ClassProfile.EVERYTHING));
     Optional<String> refusal = judgement.refusal();
     if (refusal.isPresent()) {
       reject(refusal.get());
       return;
     }
+    Choices choices = places.best(judgement.solution());
+    Optional<String> against = judge.against(judgement.solution(), choices);
+    if (against.isPresent()) {
+      reject(against.get());
+      return;
+    }
+    places.take(choices);
     Composed composed =
         new Composed(
             candidate,
             judgement.solution(),
-            places.place(judgement.solution()),
+            choices,
             judgement.good(),
             Conditions.of(candidate, judgement.solution()));
     picked.add(composed);

@@ -2,6 +2,7 @@ package rootwright.composing.blueprint;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import rootwright.composing.scan.candidate.CoefficientBox;
 import rootwright.composing.scan.candidate.CoefficientRange;
@@ -80,8 +81,10 @@ public record PolynomialWish(
 
   /** The polynomials, before any other wish. */
   CoefficientBox box() {
-    return CoefficientBox.upTo(degree, size)
-        .with(degree, new CoefficientRange(leastLead, largestLead));
+    List<CoefficientRange> ascending =
+        new ArrayList<>(Collections.nCopies(degree, CoefficientRange.upTo(size)));
+    ascending.add(new CoefficientRange(leastLead, largestLead));
+    return new CoefficientBox(ascending);
   }
 
   /** The same wish for another degree. */

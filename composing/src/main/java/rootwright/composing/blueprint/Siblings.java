@@ -1,7 +1,7 @@
 package rootwright.composing.blueprint;
 
 import java.math.BigInteger;
-import java.util.HashSet;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -13,6 +13,7 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.value.RationalValue;
 import rootwright.composing.level.Level;
+import rootwright.composing.option.Choices;
 import rootwright.composing.twin.Fingerprint;
 import rootwright.working.answer.Answer;
 import rootwright.working.kind.Kinds;
@@ -58,26 +59,56 @@ public final class Siblings {
       throw new ContradictoryBlueprintException(
           List.of("this problem has no siblings: " + unfit.get()));
     }
-    Set<Answer> keys = new HashSet<>(Set.of(original.answer()));
     return composer.compose(
         blueprint(problem, original.answer(), many, seed),
         Set.of(Fingerprint.of(problem).text()),
-        solution -> judge(solution, original, keys),
+        new Versions(original),
         control);
   }
 
-  private static Judgement judge(Solution solution, Solution original, Set<Answer> keys) {
-    Judgement usual = new Judgement(solution, refusal(solution, original), List.of());
-    if (usual.refusal().isPresent()) {
-      return usual;
+  /**
+   * The versions there are so far; another one must be like them, and not to be copied from them.
+   */
+  private static final class Versions implements Judge {
+
+    private final Solution original;
+    private final List<Choices> taken = new ArrayList<>();
+
+    Versions(Solution original) {
+      this.original = original;
+      taken.add(Choices.of(original, Choices.USUAL));
     }
-    return keys.add(solution.answer())
-        ? new Judgement(
-            solution, Optional.empty(), List.of("the same route and slips, another key"))
-        : new Judgement(solution, Optional.of("its key is that of another version"), List.of());
+
+    @Override
+    public Judgement of(Solution solution) {
+      return new Judgement(
+          solution, refusal(solution, original), List.of("the same route and slips, another key"));
+    }
+
+    @Override
+    public Optional<String> against(Solution solution, Choices choices) {
+      for (Choices other : taken) {
+        if (other.key().value().equals(solution.answer())) {
+          return Optional.of("its key is that of another version");
+        }
+        if (holdsKeyOf(choices, other) || holdsKeyOf(other, choices)) {
+          return Optional.of("its key is a wrong option of another version, at the same letter");
+        }
+      }
+      taken.add(choices);
+      return Optional.empty();
+    }
+
+    /** Whether the key of one version stands in another at the same letter, where it is wrong. */
+    private static boolean holdsKeyOf(Choices other, Choices version) {
+      int letter = version.keyIndex();
+      return letter < other.options().size()
+          && other.options().get(letter).value().equals(version.key().value());
+    }
   }
 
-  private static Optional<String> refusal(Solution solution, Solution original) {
+  /** Why a problem is no sibling of another, keys apart; empty if it is one. */
+  static Optional<String> refusal(Solution solution, Solution original) {
     Optional<String> unsound = Judgement.sound(solution);
     if (unsound.isPresent()) {
       return unsound;

@@ -113,6 +113,21 @@ public final class Families {
           new AskFamily(
               "real-root-count", "how many real roots", "real-roots", d -> one("real roots")),
           new AskFamily(
+              "signed-root-count",
+              "how many positive roots",
+              "positive-roots",
+              d -> one("positive roots")),
+          new AskFamily(
+              "whether-all-real",
+              "whether all roots are real",
+              "all-roots-real",
+              d -> one("all roots real")),
+          new AskFamily(
+              "real-root-sum",
+              "the sum of the real roots",
+              "sum-of-real-roots",
+              degree -> degree > 2 ? one("sum of the real roots") : List.of()),
+          new AskFamily(
               "reduction",
               "a high power of a root brought down",
               "reduce",
@@ -123,8 +138,9 @@ public final class Families {
               "resolvent",
               degree ->
                   switch (degree) {
-                    case 3 -> List.of("resolvent(r^2 s + s^2 t + t^2 r)", "resolvent(r - s)");
-                    case 4 -> List.of("resolvent(r s + t u)");
+                    case 2 -> List.of("resolvent(r + 2)");
+                    case 3 -> List.of("resolvent(r s)", "resolvent(r^2 s + s^2 t + t^2 r)");
+                    case 4 -> List.of("resolvent(r + s + t)", "resolvent(r s + t u)");
                     default -> List.of();
                   }),
           new AskFamily("all-roots", "all the roots", "roots", d -> one("roots")));

@@ -27,18 +27,20 @@ public final class KeyPlaces {
   }
 
   /**
-   * The options of the next problem.
+   * The options for a problem that put its key in the least used place; nothing is used by asking.
    *
    * @throws IllegalArgumentException if the number wanted is not from 3 to 5
    */
-  public Choices place(Solution solution) {
-    Choices choices =
-        ChoiceSearch.of(solution, wanted).byPlace().stream()
-            .min(Comparator.comparingInt(each -> used[each.keyIndex()]))
-            .orElseThrow();
+  public Choices best(Solution solution) {
+    return ChoiceSearch.of(solution, wanted).byPlace().stream()
+        .min(Comparator.comparingInt(each -> used[each.keyIndex()]))
+        .orElseThrow();
+  }
+
+  /** Uses the place of a key; options that are fewer than wanted do not count. */
+  public void take(Choices choices) {
     if (choices.options().size() == wanted) {
       used[choices.keyIndex()]++;
     }
-    return choices;
   }
 }

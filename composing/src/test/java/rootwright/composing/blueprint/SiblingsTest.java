@@ -2,10 +2,13 @@ package rootwright.composing.blueprint;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import rootwright.composing.option.Choices;
 import rootwright.composing.scan.ScanControl;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.ProblemReader;
@@ -33,6 +36,39 @@ class SiblingsTest {
           .isEqualTo(original.routes().get(0).route());
       assertThat(live(sibling.solution())).isEqualTo(live(original));
     }
+  }
+
+  /** 13 against 17 and 19 (e₂² − 2e₁e₃ over e₃²). */
+  @Test
+  void cubicsWithOtherNumbersAndTheSameRouteAreSiblings() throws Exception {
+    Solution original = solved("x^3 - 6x^2 + 5x - 1");
+    for (String other : List.of("x^3 - 4x^2 + 3x - 1", "x^3 + 5x^2 - 3x - 1")) {
+      assertThat(Siblings.refusal(solved(other), original)).as(other).isEmpty();
+    }
+  }
+
+  @Test
+  void noKeyOfAVersionIsAWrongOptionOfAnotherAtTheSameLetter() throws Exception {
+    Problem problem = ProblemReader.read(Statement.of("2x^3 - 6x^2 + x + 5", "Σ r^2"));
+    List<Choices> versions = new ArrayList<>();
+    versions.add(Choices.of(kinds.solve(problem, ClassProfile.EVERYTHING), Choices.USUAL));
+    new Siblings(kinds)
+        .of(problem, 3, 2, ComposingControl.of(ScanControl.alone()))
+        .problems()
+        .forEach(sibling -> versions.add(sibling.choices()));
+    assertThat(versions).hasSize(4);
+    for (Choices one : versions) {
+      for (Choices other : versions) {
+        if (one != other && one.keyIndex() < other.options().size()) {
+          assertThat(other.options().get(one.keyIndex()).value()).isNotEqualTo(one.key().value());
+        }
+      }
+    }
+  }
+
+  private Solution solved(String polynomial) throws Exception {
+    return kinds.solve(
+        ProblemReader.read(Statement.of(polynomial, "Σ 1/r^2")), ClassProfile.EVERYTHING);
   }
 
   private static Set<String> live(Solution solution) {
