@@ -74,6 +74,9 @@ final class TerminalReport {
   }
 
   private static String checks(Solution solution) {
+    if (solution.answer() instanceof Answer.Enclosed) {
+      return "Every value shown lies in a certified disc; no exact value was formed.";
+    }
     if (solution.answer() instanceof Answer.None) {
       return "There is no value to check.";
     }
@@ -88,7 +91,25 @@ final class TerminalReport {
     String text =
         String.join(
             " or ", AnswerFormula.alternatives(answer).stream().map(UnicodeWriter::write).toList());
+    if (answer instanceof Answer.Enclosed enclosed) {
+      return text + enclosed(enclosed);
+    }
     return answer instanceof Answer.Exact exact ? text + decimal(exact.value()) : text;
+  }
+
+  private static String enclosed(Answer.Enclosed enclosed) {
+    List<String> decimals =
+        enclosed.shown().stream()
+            .map(disc -> disc.decimal(DECIMALS))
+            .flatMap(Optional::stream)
+            .map(decimal -> decimal.replace('-', '−').replace("*i", "i"))
+            .toList();
+    return decimals.isEmpty()
+        ? ""
+        : ", %s %s"
+            .formatted(
+                enclosed.images().intValue() > decimals.size() ? "such as" : "about",
+                String.join(", ", decimals));
   }
 
   private static String decimal(ExactValue value) {

@@ -101,6 +101,8 @@ final class WorkPrinter {
   }
 
   private static boolean isSingle(Answer answer) {
-    return !(answer instanceof Answer.Values) && !(answer instanceof Answer.None);
+    return !(answer instanceof Answer.Values)
+        && !(answer instanceof Answer.Enclosed)
+        && !(answer instanceof Answer.None);
   }
 }

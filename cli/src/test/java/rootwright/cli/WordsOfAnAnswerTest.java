@@ -115,6 +115,30 @@ class WordsOfAnAnswerTest {
   }
 
   @Test
+  void moreValuesThanAreToldApartAreEnclosed() {
+    Shell shell = Shell.workAsJson("(x-1)(x-2)(x-3)(x-4)(x-5)(x-6)(x-7)", "r + 10 s + 100 t");
+    assertThat(shell.status()).isEqualTo(3);
+    JsonNode answer = shell.json().path("answer");
+    assertThat(answer.path("kind").asText()).isEqualTo("values");
+    assertThat(answer.path("count").asInt()).isEqualTo(7 * 6 * 5);
+    assertThat(Shell.texts(answer.path("values"), "decimal"))
+        .hasSize(24)
+        .startsWith("123.0000000", "124.0000000", "125.0000000");
+    assertThat(Shell.texts(shell.json().path("warnings"), "text"))
+        .anyMatch(text -> text.contains("210 forms") && text.contains("Σ(r + 10s + 100t)"));
+    assertThat(Shell.work("x^8 - x - 1", "r s + t u").out())
+        .contains("Answer   one of 210 values, such as −");
+  }
+
+  @Test
+  void anOrbitThatCannotEvenBeListedIsCounted() {
+    Shell shell = Shell.workAsJson("x^12-x-1", "r s^2 t^3 u^4 v^5");
+    assertThat(shell.status()).isEqualTo(3);
+    assertThat(shell.json().at("/answer/count").asInt()).isEqualTo(12 * 11 * 10 * 9 * 8);
+    assertThat(shell.json().at("/answer/values")).isEmpty();
+  }
+
+  @Test
   void repeatedRootsAreNamedInAscendingOrder() {
     assertThat(
             Shell.texts(

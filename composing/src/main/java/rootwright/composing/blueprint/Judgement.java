@@ -51,6 +51,7 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
    */
   static Optional<String> sound(Solution solution) {
     if (solution.answer() instanceof Answer.None
+        || solution.answer() instanceof Answer.Enclosed
         || solution.answer() instanceof Answer.Values
         || !solution.second().agrees()) {
       return Optional.of("the ask has no single answer here");

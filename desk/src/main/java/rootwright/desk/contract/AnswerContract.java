@@ -36,6 +36,15 @@ final class AnswerContract {
       node.set("values", values(values.values(), forms));
       ObjectNode orbit = node.putObject("orbit");
       forms.write(orbit, PolynomialFormula.of(values.orbit(), "T"));
+    } else if (answer instanceof Answer.Enclosed enclosed) {
+      node.put("count", enclosed.images());
+      ArrayNode values = node.putArray("values");
+      enclosed
+          .shown()
+          .forEach(
+              disc ->
+                  disc.decimal(DIGITS)
+                      .ifPresent(decimal -> values.addObject().put("decimal", decimal)));
     } else if (answer instanceof Answer.Solutions solutions) {
       alternatives(node, solutions.values(), new Formula.Words("none"));
       node.set("values", values(solutions.values(), forms));

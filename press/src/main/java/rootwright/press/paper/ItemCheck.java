@@ -66,6 +66,8 @@ final class ItemCheck {
     List<String> wrongs = new ArrayList<>();
     if (solution.answer() instanceof Answer.None none) {
       wrongs.add("There is no answer: " + none.why());
+    } else if (solution.answer() instanceof Answer.Enclosed enclosed) {
+      wrongs.add("The ask has %s possible values.".formatted(enclosed.images()));
     } else if (!solution.second().agrees()) {
       wrongs.add("The second check does not agree.");
     } else if (form instanceof Form.Choice choice) {

@@ -3,6 +3,7 @@ package rootwright.working.answer;
 import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
+import rootwright.algebra.enclosure.ComplexBall;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
@@ -33,6 +34,24 @@ public sealed interface Answer {
   record Values(List<ExactValue> values, Polynomial orbit) implements Answer {
     public Values {
       values = List.copyOf(values);
+    }
+
+    @Override
+    public String kind() {
+      return "values";
+    }
+  }
+
+  /**
+   * One of more numbers than are told apart exactly, depending on which root is called what.
+   *
+   * @param images how many forms the expression has under renaming the roots
+   * @param shown discs that hold values of it, a few of them; real ones ascending first where all
+   *     forms were looked at
+   */
+  record Enclosed(BigInteger images, List<ComplexBall> shown) implements Answer {
+    public Enclosed {
+      shown = List.copyOf(shown);
     }
 
     @Override

@@ -35,6 +35,9 @@ public final class AnswerFormula {
     } else if (answer instanceof Answer.Interval interval) {
       return interval.condition();
     }
+    if (answer instanceof Answer.Enclosed enclosed) {
+      return new Formula.Words("one of %s values".formatted(enclosed.images()));
+    }
     return new Formula.Words(
         answer instanceof Answer.Refused refused ? refused.why() : ((Answer.None) answer).why());
   }

@@ -38,8 +38,8 @@ public final class AskGate {
       warnings.add(
           new Warning(
               WarningCode.NOT_SYMMETRIC,
-              "The expression is not symmetric: renaming the roots gives it %s forms, more than are listed; a symmetric sum of it over all namings would be definite."
-                  .formatted(many.images())));
+              "The expression is not symmetric: renaming the roots gives it %s forms, too many to find their exact values, which are told up to 120. Their sum Σ(%s) would be definite, or fewer names of roots."
+                  .formatted(many.images(), UnicodeWriter.write(problem.ask()))));
     } else if (valuation instanceof Valuation.InOneRoot one && isSingle(one, problem)) {
       warnings.add(coincidence(problem));
     } else if (valuation instanceof Valuation.InOneRoot one) {

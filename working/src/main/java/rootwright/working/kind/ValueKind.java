@@ -3,6 +3,7 @@ package rootwright.working.kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.number.Rational;
@@ -15,11 +16,13 @@ import rootwright.working.answer.Answer;
 import rootwright.working.ask.Asked;
 import rootwright.working.ask.AskedReader;
 import rootwright.working.check.exact.Valuation;
+import rootwright.working.check.second.EnclosedValues;
 import rootwright.working.gate.AskGate;
 import rootwright.working.gate.PolynomialGate;
 import rootwright.working.gate.Warning;
 import rootwright.working.problem.Problem;
 import rootwright.working.route.ClassProfile;
+import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
@@ -29,6 +32,10 @@ final class ValueKind implements Kind {
 
   /** Largest orbit whose polynomial is factored to name the values. */
   private static final int LARGEST_FACTORED = 24;
+
+  /** Enclosures prove what they hold; there is no exact claim that could be checked twice. */
+  private static final SecondOpinion ENCLOSED =
+      new SecondOpinion("certified enclosures of the values alone", true, OptionalInt.empty());
 
   private final Assembly assembly;
   private final TwoChecks checks;
@@ -112,6 +119,11 @@ final class ValueKind implements Kind {
               conditions,
               warnings,
               checks.require(problem.ask(), claim)));
+    } else if (valuation instanceof Valuation.TooMany many) {
+      Answer answer =
+          new Answer.Enclosed(many.images(), EnclosedValues.of(problem.ask(), problem.setting()));
+      return Optional.of(
+          new Findings(answer, answer, Optional.empty(), conditions, warnings, ENCLOSED));
     }
     return Optional.empty();
   }
@@ -131,11 +143,7 @@ final class ValueKind implements Kind {
   }
 
   private static Findings none(Valuation valuation, List<Warning> warnings) {
-    String why =
-        valuation instanceof Valuation.Undefined undefined
-            ? undefined.why()
-            : "the expression has %s values under renaming the roots, too many to list"
-                .formatted(((Valuation.TooMany) valuation).images());
+    String why = ((Valuation.Undefined) valuation).why();
     Answer answer = new Answer.None(why);
     return new Findings(
         answer, answer, Optional.empty(), List.of(), warnings, NothingToCheck.OPINION);
