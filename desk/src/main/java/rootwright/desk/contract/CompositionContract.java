@@ -13,10 +13,7 @@ import rootwright.composing.climb.Climb;
 import rootwright.composing.climb.ClimbStep;
 import rootwright.composing.hint.HintLadder;
 import rootwright.composing.level.Level;
-import rootwright.composing.option.Choices;
-import rootwright.composing.option.Option;
 import rootwright.composing.scan.ScanResult;
-import rootwright.working.answer.AnswerFormula;
 
 /** What came of an order, as one object. */
 public final class CompositionContract {
@@ -76,16 +73,7 @@ public final class CompositionContract {
           .put("standing", condition.standing().words())
           .put("why", condition.why());
     }
-    Choices offered = composed.choices();
-    ArrayNode options = node.putArray("options");
-    for (Option option : offered.options()) {
-      ObjectNode each = options.addObject();
-      forms.write(each, AnswerFormula.of(option.value()));
-      ArrayNode slips = each.putArray("slips");
-      option.slips().forEach(slips::add);
-    }
-    node.put("key", offered.keyIndex());
-    offered.fewer().ifPresent(why -> node.put("fewerOptions", why));
+    node.setAll(ChoicesContract.of(composed.choices(), forms));
     ArrayNode hints = node.putArray("hints");
     HintLadder.of(composed.solution())
         .ifPresent(ladder -> ladder.rungs().forEach(rung -> hints.add(rung.text())));

@@ -7,6 +7,7 @@ import io.javalin.http.Context;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
+import rootwright.desk.contract.ChoicesContract;
 import rootwright.desk.contract.FormulaForms;
 import rootwright.desk.contract.SolutionContract;
 import rootwright.web.job.Budget;
@@ -63,6 +64,7 @@ public final class WorkEndpoint {
     progress.at(0, 0, "Working this out");
     Solution solution = solver.work(statement, taught);
     ObjectNode reply = SolutionContract.of(solution, FormulaForms.FOR_PAGES);
+    reply.set("choices", ChoicesContract.ofEveryNumber(solution, FormulaForms.FOR_PAGES));
     solution.given().problem().ifPresent(problem -> FigureJson.add(reply, desk, problem));
     if (!progress.stopped()) {
       recent.remember(

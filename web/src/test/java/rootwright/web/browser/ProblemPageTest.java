@@ -7,6 +7,7 @@ import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Contrast;
 import com.microsoft.playwright.options.ForcedColors;
 import com.microsoft.playwright.options.Media;
+import com.microsoft.playwright.options.ReducedMotion;
 import java.nio.file.Path;
 import java.util.List;
 import org.junit.jupiter.api.AfterAll;
@@ -373,6 +374,62 @@ class ProblemPageTest {
     assertThat(visit.barriers()).as("more contrast").isEmpty();
     page().emulateMedia(new Page.EmulateMediaOptions().setForcedColors(ForcedColors.ACTIVE));
     assertThat(visit.barriers()).as("forced colours").isEmpty();
+  }
+
+  /** At 200 % a window of 1280 × 900 has room for 640 × 450 of the page's own pixels. */
+  @Test
+  void atTwiceTheSizeEverythingIsStillThere() {
+    try (Visit zoomed = Visit.zoomed(desk.address())) {
+      zoomed.open(CUBIC, "Σ r^2");
+      assertThat(zoomed.page().evaluate("devicePixelRatio")).isEqualTo(2);
+      Object wider = zoomed.page().evaluate("document.documentElement.scrollWidth - innerWidth");
+      assertThat((Integer) wider).isLessThanOrEqualTo(0);
+      for (String shown : List.of("#sentence", "#answer", ".lines", ".note.slip", ".take")) {
+        assertThat(zoomed.page().locator(shown).first().isVisible()).as(shown).isTrue();
+      }
+      assertThat(zoomed.barriers()).isEmpty();
+    }
+  }
+
+  @Test
+  void nothingMovesForThoseWhoWantItStill() {
+    visit.open(CUBIC, "Σ r^2");
+    page()
+        .emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(ReducedMotion.NO_PREFERENCE));
+    assertThat(movements()).isPositive();
+    page().emulateMedia(new Page.EmulateMediaOptions().setReducedMotion(ReducedMotion.REDUCE));
+    assertThat(movements()).isZero();
+  }
+
+  private int movements() {
+    return (Integer)
+        page()
+            .evaluate(
+                "[...document.querySelectorAll('*')].filter(e => { const s = getComputedStyle(e);"
+                    + " return s.transitionDuration.split(', ').some(d => d !== '0s') ||"
+                    + " s.animationName !== 'none'; }).length");
+  }
+
+  /** Every kind that the list offers is worked by its own example, with no barrier on the way. */
+  @Test
+  void everyKindOfTheListIsWorkedWhenItIsChosen() {
+    visit.open(CUBIC, "Σ r^2");
+    page().getByText("Ask something else").click();
+    List<String> kinds =
+        page().locator("[data-kind]").all().stream()
+            .map(kind -> kind.getAttribute("data-kind"))
+            .toList();
+    assertThat(kinds).hasSizeGreaterThan(15);
+    for (String kind : List.of("identity", "given-values", "roots-of-unity", "value-at-angles")) {
+      if (!page().locator("#kind-list").isVisible()) {
+        page().getByText("Ask something else").click();
+      }
+      page().locator("[data-kind=" + kind + "]").click();
+      visit.until("document.querySelector('#working:not([aria-busy]) #answer') !== null");
+      visit.until("document.querySelectorAll('#sentence .set math').length >= 1");
+      assertThat(page().locator("#refusal").textContent()).as(kind).isEmpty();
+    }
+    assertThat(visit.barriers()).isEmpty();
   }
 
   @Test

@@ -47,6 +47,13 @@ final class Visit implements AutoCloseable {
     return new Visit(desk, Chromium.browser().newContext(options));
   }
 
+  /** A visit at an ordinary screen, everything twice as large. */
+  static Visit zoomed(URI desk) {
+    Browser.NewContextOptions options =
+        new Browser.NewContextOptions().setViewportSize(640, 450).setDeviceScaleFactor(2);
+    return new Visit(desk, Chromium.browser().newContext(options));
+  }
+
   /** A visit at an ordinary screen. */
   static Visit of(URI desk) {
     return of(desk, 1280, ColorScheme.LIGHT);

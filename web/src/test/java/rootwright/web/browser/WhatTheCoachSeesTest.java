@@ -89,6 +89,7 @@ class WhatTheCoachSeesTest {
     visit.untilAnswer("18");
     assertThat(margin()).contains("17");
     assertThat(visit.page().locator("svg [aria-label*='2 times']").count()).isPositive();
+    assertThat(visit.page().locator(".worded").textContent()).contains("+4=0");
   }
 
   /** D = 169, so the cyclic sum is (−7 ± 13)/2: 3 or −10. */
@@ -100,6 +101,7 @@ class WhatTheCoachSeesTest {
     assertThat(visit.page().locator(".figures svg").getAttribute("aria-label"))
         .contains("possible values")
         .contains("-10");
+    assertThat(margin()).contains("sum −7").contains("all possible values");
   }
 
   /** e₁e₂ − 3e₃ = 3 and D = 256 − 27 = 229. */
@@ -122,6 +124,18 @@ class WhatTheCoachSeesTest {
             .page()
             .evaluate("[...document.querySelectorAll('[data-route]')].map(e => e.dataset.route)");
     assertThat(routes.toString()).contains("partial-fractions");
+    visit
+        .page()
+        .locator(".others [data-route=partial-fractions] [aria-expanded=false]")
+        .all()
+        .forEach(com.microsoft.playwright.Locator::click);
+    List<String> values =
+        visit.page().locator("[data-route=partial-fractions] .line math").all().stream()
+            .map(line -> line.getAttribute("alttext"))
+            .toList();
+    assertThat(String.join("; ", values))
+        .contains("equals five")
+        .contains("equals minus seven thirds");
   }
 
   /** Lead forgotten 36 − 2; square of the sum 9; one cross term 9 − ½; wrong cross sign 9 + 1. */
@@ -133,7 +147,9 @@ class WhatTheCoachSeesTest {
         visit.page().locator(".note.slip math").all().stream()
             .map(value -> value.getAttribute("alttext"))
             .toList();
-    assertThat(spoken).contains("thirty-four", "nine", "ten").doesNotContain("eight");
+    assertThat(spoken)
+        .contains("thirty-four", "nine", "seventeen halves", "ten", "fifteen halves", "seven")
+        .doesNotContain("eight");
     assertThat(visit.page().locator(".opinion").textContent()).contains("sign slip");
   }
 
@@ -143,5 +159,27 @@ class WhatTheCoachSeesTest {
     visit.open("x^3 - 2x^2 + 2x - 5", "Σ r^2");
     visit.untilAnswer("0");
     assertThat(visit.page().locator(".note.slip").count()).isPositive();
+  }
+
+  /**
+   * The same as a question with five choices: 4 − 3·2 (Newton's count), 0, 4 − 2, 4 and 4 + 4. The
+   * lead is 1, so the slips with the lead are silent.
+   */
+  @Test
+  void fiveChoicesStandInAscendingOrderEachWithItsSlip() {
+    visit.open("x^3 - 2x^2 + 2x - 5", "Σ r^2");
+    visit.page().locator(".choices summary").click();
+    visit.page().locator(".choices select").selectOption("5");
+    List<String> options =
+        visit.page().locator(".options li").allTextContents().stream()
+            .map(option -> option.replace('−', '-'))
+            .toList();
+    assertThat(options)
+        .containsExactly(
+            "-2newton count", "0the key", "2one cross term", "4square of the sum", "8cross sign");
+    assertThat(visit.page().locator(".options .key").textContent()).startsWith("0");
+    assertThat(visit.page().locator(".opinion").textContent())
+        .contains("lead forgotten")
+        .contains("lead half forgotten");
   }
 }

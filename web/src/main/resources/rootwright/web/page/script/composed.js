@@ -1,6 +1,7 @@
 // One composed problem: its statement, choices with their slips, hints, and what can be done with it.
 import { make, formula } from "./element.js";
 import { plain, capital, inked, sentenceSet } from "./words.js";
+import { optionList } from "./choices.js";
 import * as server from "./server.js";
 
 /** The section of a problem; `act` has `another`, `numbers`, `harder` and `told`. */
@@ -14,7 +15,7 @@ export function composedSection(problem, { number, seed }, act) {
       make("h2", {}, `${number}`, make("span", {}, problem.level?.text ?? plain(problem.kind))),
       make("p", { class: "told-problem" }, ...sentenceSet(problem.statementSet, problem.statement)),
       problem.options.length > 0
-        ? make("ol", { class: "options" }, ...problem.options.map((option, at) => choice(option, at === problem.key)))
+        ? optionList(problem)
         : make("p", { class: "key-alone" }, "Key: ", formula(problem.answer)),
       hints(problem.hints),
     ),
@@ -31,11 +32,6 @@ export function composedSection(problem, { number, seed }, act) {
     ),
   );
   return section;
-}
-
-function choice(option, isKey) {
-  const why = isKey ? "the key" : option.slips.map(plain).join(", or ");
-  return make("li", { class: isKey ? "key" : "" }, formula(option), make("span", { class: "why" }, why));
 }
 
 function hints(all) {

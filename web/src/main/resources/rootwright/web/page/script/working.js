@@ -6,6 +6,7 @@ import { notesOf, warningNotes } from "./notes.js";
 import { answerSection } from "./answer.js";
 import { routeSection, othersSection } from "./route.js";
 import { planeBeside, curveBeside, figuresBelow } from "./figures.js";
+import { choicesSection } from "./choices.js";
 import { takeSection } from "./take.js";
 import { plain, inked, sentenceSet } from "./words.js";
 
@@ -23,6 +24,7 @@ export function showWorking(solution, typed, profile) {
       first && routeSection(first, 1, notes),
       others.length > 0 && othersSection(others, solution),
       declinedSection(solution.declined),
+      choicesSection(solution),
       opinionSection(solution),
       profile.section(),
       takeSection(solution, typed),

@@ -1,0 +1,35 @@
+package rootwright.web.sentence;
+
+import java.util.List;
+import java.util.Map;
+
+/** Sentences in which conditions are given behind the word "if", and no polynomial. */
+final class GivenSentences {
+
+  private static final String CONDITIONS = "what is given, with commas between the conditions";
+
+  static final List<Sentence> ALL =
+      List.of(
+          new Sentence(
+              "given-values",
+              "numbers of which symmetric values are given",
+              "Find {find} if {condition}.",
+              "",
+              "{find} if {condition}",
+              "",
+              Map.of("find", "expression, or the word numbers", "condition", CONDITIONS),
+              Map.of(
+                  "find", "x^4 + y^4 + z^4",
+                  "condition", "x + y + z = 1, x^2 + y^2 + z^2 = 9, x y z = 2")),
+          new Sentence(
+              "identity",
+              "prove or refute under a condition",
+              "Prove or refute: if {condition}, then {claim}.",
+              "",
+              "prove or refute {claim} if {condition}",
+              "",
+              Map.of("claim", "equation that is claimed", "condition", CONDITIONS),
+              Map.of("claim", "a^3 + b^3 + c^3 = 3 a b c", "condition", "a + b + c = 0")));
+
+  private GivenSentences() {}
+}
