@@ -1,5 +1,6 @@
 package rootwright.cli;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -14,17 +15,18 @@ final class Commands implements CommandLine.IFactory {
   Commands(Console console) {
     Desk desk = new Desk();
     makers =
-        Map.ofEntries(
-            Map.entry(WorkCommand.class, () -> new WorkCommand(console, desk)),
-            Map.entry(CheckCommand.class, () -> new CheckCommand(console, desk)),
-            Map.entry(ComposeCommand.class, () -> new ComposeCommand(console, desk)),
-            Map.entry(SiblingCommand.class, () -> new SiblingCommand(console, desk)),
-            Map.entry(ShelfCommand.class, () -> new ShelfCommand(console, desk)),
-            Map.entry(BoardCommand.class, () -> new BoardCommand(console, new LessonDesk())),
-            Map.entry(OpenCommand.class, () -> new OpenCommand(console)),
-            Map.entry(ClimbCommand.class, () -> new ClimbCommand(console, desk)),
-            Map.entry(TwinsCommand.class, () -> new TwinsCommand(console, desk)),
-            Map.entry(PaperCommand.class, () -> new PaperCommand(console, desk)));
+        new HashMap<>(
+            Map.of(
+                WorkCommand.class, () -> new WorkCommand(console, desk),
+                CheckCommand.class, () -> new CheckCommand(console, desk),
+                ComposeCommand.class, () -> new ComposeCommand(console, desk),
+                SiblingCommand.class, () -> new SiblingCommand(console, desk),
+                ClimbCommand.class, () -> new ClimbCommand(console, desk),
+                TwinsCommand.class, () -> new TwinsCommand(console, desk),
+                ShelfCommand.class, () -> new ShelfCommand(console, desk),
+                BoardCommand.class, () -> new BoardCommand(console, new LessonDesk()),
+                OpenCommand.class, () -> new OpenCommand(console)));
+    makers.putAll(PaperCommand.makers(console, desk));
   }
 
   @Override
