@@ -15,6 +15,7 @@ import rootwright.working.check.exact.Expansion;
 import rootwright.working.check.exact.Valuation;
 import rootwright.working.problem.Problem;
 import rootwright.working.problem.RootFunction;
+import rootwright.working.problem.WholeNumber;
 
 /** Finds every view of an ask. */
 public final class AskedReader {
@@ -83,6 +84,9 @@ public final class AskedReader {
       return singleRoot(aggregate.body());
     }
     boolean sum = operation == Formula.Aggregate.Operation.SUM;
+    if (sum && formula instanceof Formula.Family family) {
+      return negativePowers(family);
+    }
     if (sum && formula instanceof Formula.Negative negative) {
       return overRoots(negative.of(), operation).map(f -> scaled(f, Rational.MINUS_ONE));
     }
@@ -97,6 +101,17 @@ public final class AskedReader {
             ? typed.terms()
             : !sum && formula instanceof Formula.Product typed ? typed.factors() : List.of();
     return parts.size() == problem.degree() ? sameForEveryRoot(parts) : Optional.empty();
+  }
+
+  /** 1/x^k for S_(−k); power sums with a positive index are seen as symmetric polynomials. */
+  private static Optional<RootFunction> negativePowers(Formula.Family family) {
+    return WholeNumber.of(family.index())
+        .filter(k -> family.letter().equals("S") || family.letter().equals("p"))
+        .filter(k -> k.signum() < 0 && k.bitLength() < 10)
+        .map(
+            k ->
+                new RootFunction(
+                    Polynomial.ONE, Polynomial.monomial(Rational.ONE, k.negate().intValue())));
   }
 
   private Optional<RootFunction> sameForEveryRoot(List<Formula> parts) {

@@ -10,6 +10,11 @@ public final class ImageRoutes {
 
   /** Every route, for answers in a letter; absent for the letter of the problem. */
   public static List<Route> in(Optional<String> letter) {
-    return List.of(new InvertMap(letter), new SquareTheRoots(letter), new SumsOfNewRoots(letter));
+    return List.of(
+        new InvertMap(letter),
+        new SquareTheRoots(letter),
+        new SumsOfNewRoots(letter),
+        new Eliminate(letter),
+        new SumsOverPairs(letter));
   }
 }

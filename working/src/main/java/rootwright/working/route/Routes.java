@@ -20,6 +20,8 @@ public final class Routes {
           new TransformRoots(),
           new PartialFractions(),
           new InterpolateAtRoots(),
+          new EulerSums(),
+          new ReversedSums(),
           new Substitute(),
           new SplitOffRationalRoot(),
           new PairUp(),

@@ -5,19 +5,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import java.util.stream.IntStream;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
-import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.Inverse;
 import rootwright.algebra.roots.ResidueAlgebra;
-import rootwright.algebra.symmetric.NewtonIdentities;
-import rootwright.working.answer.Answer;
 import rootwright.working.ask.Asked;
 import rootwright.working.problem.Problem;
-import rootwright.working.step.Claim;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
 
@@ -93,7 +88,7 @@ final class SumsOfNewRoots implements Route {
           power);
       values.add(sums.value(power));
     }
-    return finish(problem, lines, values, y);
+    return new NewCoefficients(title(), letter).finish(problem, lines, values, y);
   }
 
   /** Writes y, y², …, y^n as polynomials in the root of lower degree. */
@@ -121,45 +116,5 @@ final class SumsOfNewRoots implements Route {
       powers.add(next);
     }
     return powers;
-  }
-
-  /** From the power sums to the coefficients. */
-  private Attempt finish(Problem problem, Lines lines, List<Rational> sums, String y) {
-    int n = problem.degree();
-    List<Rational> e = NewtonIdentities.elementaries(sums);
-    Polynomial monic =
-        Polynomial.ofAscending(
-            IntStream.rangeClosed(0, n)
-                .mapToObj(k -> (n - k) % 2 == 0 ? e.get(n - k) : e.get(n - k).negate())
-                .toList());
-    Polynomial image = monic.primitive();
-    List<String> names = FreshNames.indexed(y, n);
-    Lines below = lines.in(Setting.of(monic, names));
-    for (int k = 1; k <= n; k++) {
-      Combination newton = new Combination();
-      for (int i = 1; i <= k; i++) {
-        if (!e.get(k - i).isZero() && !sums.get(i).isZero()) {
-          newton.plus(
-              i % 2 == 1 ? Rational.ONE : Rational.MINUS_ONE,
-              Combination.product(
-                  List.of(Formula.number(e.get(k - i)), Formula.number(sums.get(i)))));
-        }
-      }
-      below.add(
-          k == 1 ? Idea.STATE : Idea.NEWTON,
-          k == 1 ? "one letter for each new root" : "Newton",
-          CoefficientLines.inRoots(names, k),
-          k == 1 ? newton.formula() : newton.formula().over(Formula.number(k)),
-          Formula.number(e.get(k)));
-    }
-    String shownIn = letter.orElse(problem.unknown());
-    lines.addRoots(
-        Idea.STATE,
-        "these are its coefficients, with alternating signs; its roots are "
-            + UnicodeWriter.write(problem.ask()),
-        Formula.equation(PolynomialFormula.of(image, shownIn), Formula.number(0)),
-        new Claim.HasRoots(problem.setting(), image, problem.ask()));
-    return new Attempt.Worked(
-        title(), lines.steps(), new Answer.PolynomialIn(image, shownIn), List.of());
   }
 }
