@@ -5,6 +5,8 @@ import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.described.DescribedRoots;
 import rootwright.working.described.ValuesAtAngles;
 import rootwright.working.identity.IdentityUnderCondition;
+import rootwright.working.integers.IntegerRoots;
+import rootwright.working.integers.VietaJumping;
 import rootwright.working.kind.Kinds;
 import rootwright.working.letters.UnknownCoefficients;
 import rootwright.working.problem.Statement;
@@ -31,6 +33,8 @@ public final class Subjects {
             new ValuesAtAngles(kinds),
             new FloorOfPowers(kinds),
             new IdentityUnderCondition(),
+            new IntegerRoots(),
+            new VietaJumping(),
             new ValuesOfNumbers(kinds),
             new UnknownCoefficients(new TwoChecks()),
             new RootsOfOnePolynomial(kinds));

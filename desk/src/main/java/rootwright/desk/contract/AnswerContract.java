@@ -48,6 +48,14 @@ final class AnswerContract {
     } else if (answer instanceof Answer.Solutions solutions) {
       alternatives(node, solutions.values(), new Formula.Words("none"));
       node.set("values", values(solutions.values(), forms));
+    } else if (answer instanceof Answer.Items items) {
+      node.put(
+          "text",
+          items.items().isEmpty()
+              ? "none"
+              : String.join(" or ", items.items().stream().map(PlainWriter::write).toList()));
+      ArrayNode array = node.putArray("values");
+      items.items().forEach(item -> forms.write(array.addObject(), item));
     }
     return node;
   }

@@ -72,6 +72,18 @@ public sealed interface Answer {
     }
   }
 
+  /** All things that satisfy a condition and are no single numbers: polynomials, say. */
+  record Items(List<Formula> items) implements Answer {
+    public Items {
+      items = List.copyOf(items);
+    }
+
+    @Override
+    public String kind() {
+      return "set";
+    }
+  }
+
   /** A polynomial in a letter. */
   record PolynomialIn(Polynomial polynomial, String letter) implements Answer {
     @Override

@@ -22,6 +22,10 @@ public final class AnswerFormula {
       return solutions.values().isEmpty()
           ? new Formula.Words("no such value")
           : listed(solutions.values());
+    } else if (answer instanceof Answer.Items items) {
+      return items.items().isEmpty()
+          ? new Formula.Words("no such value")
+          : items.items().size() == 1 ? items.items().get(0) : new Formula.Listing(items.items());
     } else if (answer instanceof Answer.PolynomialIn in) {
       return PolynomialFormula.of(in.polynomial(), in.letter());
     } else if (answer instanceof Answer.FunctionOf function) {
@@ -50,6 +54,8 @@ public final class AnswerFormula {
       return values.values().stream().map(ExactValue::toFormula).toList();
     } else if (answer instanceof Answer.Solutions solutions && !solutions.values().isEmpty()) {
       return solutions.values().stream().map(ExactValue::toFormula).toList();
+    } else if (answer instanceof Answer.Items items && !items.items().isEmpty()) {
+      return items.items();
     }
     return List.of(of(answer));
   }

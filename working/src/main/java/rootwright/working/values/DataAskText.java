@@ -50,7 +50,7 @@ sealed interface DataAskText {
   static DataAskText read(Inquiry inquiry, SymmetricData data) throws UnreadableException {
     String words = inquiry.ask().toLowerCase(Locale.ROOT).replaceFirst("^(find |all )?(the )?", "");
     switch (words) {
-      case "polynomial", "monic polynomial", "equation" -> {
+      case "polynomial", "monic polynomial", "equation", "polynomials", "monic polynomials" -> {
         return new ForPolynomial();
       }
       case "numbers", "solutions", "values" -> {

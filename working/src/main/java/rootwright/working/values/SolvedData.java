@@ -66,6 +66,13 @@ final class SolvedData {
     } else if (outcome instanceof Outcome.Several several) {
       return several(data, ask, several.cases(), profile);
     } else if (outcome instanceof Outcome.Open open) {
+      Optional<Solution> integers =
+          IntegerNumbers.concerns(data)
+              ? new IntegerNumbers(data, open.ideal(), checks).of(ask)
+              : Optional.empty();
+      if (integers.isPresent()) {
+        return integers.get();
+      }
       return new OpenData(checks, kinds).of(data, ask, open.ideal(), profile);
     } else if (outcome instanceof Outcome.Contradictory contradictory) {
       return Unsolved.contradictory(data, ask, contradictory.first());
