@@ -61,6 +61,14 @@ final class LetterKinds {
     if (problem.ask() instanceof LetterAsk.Value value && !equations) {
       return function(problem, value.expression(), profile);
     }
+    boolean region =
+        !problem.conditions(Condition.AllRoots.class).isEmpty()
+            || !problem.conditions(Condition.RealCount.class).isEmpty();
+    if (!equations && region && problem.polynomial().letters().size() == 1) {
+      return problem.ask() instanceof LetterAsk.Extreme extreme
+          ? extreme(problem, extreme, profile)
+          : region(problem, profile);
+    }
     if (!equations) {
       throw new UnreadableException(
           new Refusal(
@@ -72,6 +80,10 @@ final class LetterKinds {
               "a condition behind “if”, such as “if r = 2s” or “if all roots real”",
               typed.strip() + " if r = 2s"));
     }
+    if (problem.ask() instanceof LetterAsk.Extreme) {
+      throw new BeyondLettersException(
+          "a least or greatest value is worked where the conditions are about the nature of the roots");
+    }
     if (problem.polynomial().letters().size() > 1) {
       throw new BeyondLettersException("one letter is found from conditions, not several");
     }
@@ -79,6 +91,80 @@ final class LetterKinds {
     return problem.ask() instanceof LetterAsk.Value value
         ? valueUnderConditions(asked, value.expression(), profile)
         : letter(asked, profile);
+  }
+
+  /** All values of the letter at which the roots are of some nature. */
+  private Solution region(LetteredProblem problem, ClassProfile profile) {
+    RegionAsked asked = new RegionAsked(problem, LetterRegion.of(problem));
+    Answer answer = asked.answer();
+    List<Warning> warnings = new ArrayList<>();
+    if (answer instanceof Answer.Solutions set && set.values().isEmpty()) {
+      warnings.add(
+          new Warning(
+              WarningCode.NO_PARAMETER,
+              "No value of %s satisfies the condition; “no such value” is the answer."
+                  .formatted(asked.letter())));
+    } else if (answer instanceof Answer.Solutions set && set.values().size() > 1) {
+      warnings.add(
+          new Warning(
+              WarningCode.SEVERAL_PARAMETERS,
+              "%d values of %s satisfy the condition; ask for all of them."
+                  .formatted(set.values().size(), asked.letter())));
+    }
+    LetterWarnings.lead(problem).ifPresent(warnings::add);
+    RegionWarnings.ends(asked).ifPresent(warnings::add);
+    return joined(
+        solution("letter-region", problem, answer, List.of(), warnings, confirm(asked)),
+        new RouteRunner(checks).run(List.of(new RegionByDiscriminant()), asked, answer, profile),
+        SlipRunner.run(RegionSlips.ALL, asked, answer));
+  }
+
+  private SecondOpinion confirm(RegionAsked asked) {
+    for (ExactValue end : asked.region().ends()) {
+      RegionByDiscriminant.endLine(asked, end)
+          .ifPresent(step -> checks.require(step.shown(), step.claim()));
+    }
+    Step counts = RegionByDiscriminant.counts(asked);
+    return checks.require(counts.shown(), counts.claim());
+  }
+
+  /** The least or greatest value of an expression where the roots are of some nature. */
+  private Solution extreme(LetteredProblem problem, LetterAsk.Extreme ask, ClassProfile profile) {
+    RegionAsked region = new RegionAsked(problem, LetterRegion.of(problem));
+    Formula expression = Meaning.of(ask.expression(), problem);
+    RationalFunction function =
+        FunctionAsked.valueOf(expression, problem.polynomial(), problem.roots())
+            .orElseThrow(
+                () ->
+                    new BeyondLettersException(
+                        "only an expression that is symmetric in the roots has a least or greatest value here"));
+    checks.require(
+        expression,
+        Claim.equal(
+            problem.setting(),
+            expression,
+            InLetters.formula(function, problem.polynomial().letters())));
+    SecondOpinion counted = confirm(region);
+    ExtremeAsked asked = ExtremeAsked.of(region, ask, function);
+    List<Warning> warnings = new ArrayList<>();
+    LetterWarnings.lead(problem).ifPresent(warnings::add);
+    Optional<ExtremeAsked.Attained> best = asked.best();
+    Optional<Claim> claim = asked.claim();
+    if (best.isEmpty() || claim.isEmpty()) {
+      warnings.add(0, new Warning(WarningCode.NO_PARAMETER, asked.why() + "."));
+      return solution(
+          "extreme", problem, new Answer.None(asked.why()), List.of(), warnings, counted);
+    }
+    Answer answer = new Answer.Exact(best.get().value());
+    List<String> conditions =
+        List.of(
+            "%s = %s, where it is attained"
+                .formatted(region.letter(), LetterSolution.text(best.get().letter())));
+    SecondOpinion second = checks.require(ask.shown(), claim.get());
+    return joined(
+        solution("extreme", problem, answer, conditions, warnings, second),
+        new RouteRunner(checks).run(ExtremeRoutes.ALL, asked, answer, profile),
+        SlipRunner.run(ExtremeRoutes.SLIPS, asked, answer));
   }
 
   /** An expression as a function of the letters. */

@@ -146,7 +146,11 @@ record LetterSolution(
     if (factors.size() == 1 && polynomial.primitive().equals(polynomial)) {
       return Optional.empty();
     }
-    if (!lead.isOne()) {
+    if (lead.equals(Rational.MINUS_ONE)) {
+      return Optional.of(
+          rootwright.algebra.notation.NormalForm.of(
+              new Formula.Negative(Formula.product(factors))));
+    } else if (!lead.isOne()) {
       factors.add(0, Formula.number(lead));
     }
     return Optional.of(rootwright.algebra.notation.NormalForm.of(Formula.product(factors)));

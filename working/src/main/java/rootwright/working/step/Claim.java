@@ -2,6 +2,7 @@ package rootwright.working.step;
 
 import java.util.List;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.value.ExactValue;
 
@@ -73,6 +74,55 @@ public sealed interface Claim {
       if (polynomial.isZero()) {
         throw new IllegalArgumentException("every number is a root of 0");
       }
+    }
+  }
+
+  /**
+   * How many distinct roots of a polynomial with one letter lie in a domain, between neighbouring
+   * values of the letter at which that can change.
+   *
+   * @param polynomial its unknown is unknown 0, its letter unknown 1
+   * @param boundaries a polynomial in the letter, not zero, whose real roots are the boundaries
+   * @param domain the real, positive or negative numbers
+   * @param counts one more than there are boundaries, from below upwards
+   */
+  record CountsBetween(
+      MultivariatePolynomial polynomial,
+      Polynomial boundaries,
+      NumberDomain domain,
+      List<Integer> counts)
+      implements Claim {
+    public CountsBetween {
+      counts = List.copyOf(counts);
+    }
+  }
+
+  /**
+   * A function of a letter is nowhere on a region below a value (or above it) and attains it.
+   *
+   * @param over the numerator of the function
+   * @param under its denominator, not zero on the region
+   * @param region intervals of the letter
+   * @param value the value, rational or quadratic
+   * @param attained where it is attained, in the region
+   * @param side the least or the greatest value
+   */
+  record Extreme(
+      Polynomial over,
+      Polynomial under,
+      List<LetterInterval> region,
+      ExactValue value,
+      ExactValue attained,
+      Side side)
+      implements Claim {
+    public Extreme {
+      region = List.copyOf(region);
+    }
+
+    /** Which extreme value it is. */
+    public enum Side {
+      LEAST,
+      GREATEST
     }
   }
 

@@ -37,6 +37,10 @@ public final class ExactCheck implements ClaimCheck {
         return SolutionSetByFactors.of(set);
       } else if (claim instanceof Claim.Ascending ascending) {
         return OrderOfSurds.of(ascending);
+      } else if (claim instanceof Claim.CountsBetween counts) {
+        return CountsByDiscriminant.of(counts);
+      } else if (claim instanceof Claim.Extreme extreme) {
+        return ExtremeBySigns.of(extreme);
       } else if (claim instanceof Claim.CountOfRoots count) {
         return SolutionSetByFactors.of(count);
       }

@@ -73,6 +73,10 @@ public final class EnclosureCheck implements ClaimCheck {
       return SolutionSetByEnclosures.of(set);
     } else if (claim instanceof Claim.Ascending ascending) {
       return ascending(ascending, digits);
+    } else if (claim instanceof Claim.CountsBetween counts) {
+      return RegionSamples.of(counts);
+    } else if (claim instanceof Claim.Extreme extreme) {
+      return RegionSamples.of(extreme);
     } else if (claim instanceof Claim.CountOfRoots count) {
       return SolutionSetByEnclosures.of(count);
     }

@@ -1,0 +1,96 @@
+package rootwright.working.letters;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import rootwright.algebra.value.ExactValue;
+import rootwright.working.answer.Answer;
+import rootwright.working.slip.SlipOn;
+import rootwright.working.step.Idea;
+import rootwright.working.step.LetterInterval;
+
+/** The wrong turnings where all values of a letter are wanted. */
+final class RegionSlips {
+
+  static final List<SlipOn<RegionAsked>> ALL = List.of(new LinearCaseLost(), new EqualityTurned());
+
+  private RegionSlips() {}
+
+  /** The value at which the degree drops is forgotten. */
+  private static final class LinearCaseLost implements SlipOn<RegionAsked> {
+    @Override
+    public String name() {
+      return "linear-case-lost";
+    }
+
+    @Override
+    public String text() {
+      return "Where the lead coefficient is 0 there is no discriminant, but there may be a solution: look at that value by itself.";
+    }
+
+    @Override
+    public Idea spot() {
+      return Idea.DOMAIN;
+    }
+
+    @Override
+    public int weight() {
+      return 20;
+    }
+
+    @Override
+    public List<? extends Answer> answers(RegionAsked asked) {
+      List<ExactValue> leadZeros = asked.region().leadZeros();
+      if (!asked.region().isFinite()
+          || asked.region().points().stream().noneMatch(leadZeros::contains)) {
+        return List.of();
+      }
+      return List.of(
+          new Answer.Solutions(
+              asked.region().points().stream()
+                  .filter(point -> !leadZeros.contains(point))
+                  .toList()));
+    }
+  }
+
+  /** The ends are taken in where they are out, and out where they are in. */
+  private static final class EqualityTurned implements SlipOn<RegionAsked> {
+    @Override
+    public String name() {
+      return "equality-turned";
+    }
+
+    @Override
+    public String text() {
+      return "Look at the ends by themselves: there a root is repeated.";
+    }
+
+    @Override
+    public Idea spot() {
+      return Idea.DOMAIN;
+    }
+
+    @Override
+    public int weight() {
+      return 15;
+    }
+
+    @Override
+    public List<? extends Answer> answers(RegionAsked asked) {
+      if (asked.region().isFinite()
+          || asked.region().pieces().stream().anyMatch(LetterInterval::isPoint)
+          || asked.region().ends().isEmpty()) {
+        return List.of();
+      }
+      List<LetterInterval> turned = new ArrayList<>();
+      for (LetterInterval piece : asked.region().pieces()) {
+        Optional<ExactValue> low = piece.low();
+        Optional<ExactValue> high = piece.high();
+        turned.add(
+            new LetterInterval(
+                low, low.isPresent() && !piece.lowIn(), high, high.isPresent() && !piece.highIn()));
+      }
+      return List.of(new Answer.Interval(IntervalFormula.of(turned, asked.letter())));
+    }
+  }
+}
