@@ -16,6 +16,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import rootwright.algebra.notation.ErrorCaret;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.desk.lesson.FilmForecast;
 import rootwright.desk.lesson.LessonDesk;
 import rootwright.lesson.narration.Script;
 import rootwright.lesson.narration.StepTime;
@@ -39,8 +40,8 @@ final class BoardCommand implements Callable<Integer> {
       index = "0",
       paramLabel = "WHAT",
       description =
-          "topics, plan, check, slides, captions, narration, chalk (the board plan), or lesson"
-              + " (everything).")
+          "topics, plan, check, slides, captions, narration, chalk (the board plan), lesson"
+              + " (all of these), or video (a silent film).")
   String what = "";
 
   @Parameters(
@@ -60,7 +61,8 @@ final class BoardCommand implements Callable<Integer> {
       names = "--as",
       split = ",",
       paramLabel = "FORM",
-      description = "Forms: html, pdf, svg, png, vtt, srt, chapters, narration, chalk, plan.")
+      description =
+          "Forms: html, pdf, pdf-steps, svg, png, vtt, srt, chapters, narration, chalk, plan.")
   List<String> forms = List.of();
 
   @Mixin LessonOptions options = new LessonOptions();
@@ -83,7 +85,9 @@ final class BoardCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     try {
-      if (what.equals("topics")) {
+      if (what.equals("video")) {
+        return video();
+      } else if (what.equals("topics")) {
         desk.topics().forEach((name, title) -> console.out().printf("%-28s %s%n", name, title));
         return ExitStatus.DONE.code();
       } else if (what.equals("plan")) {
@@ -92,7 +96,7 @@ final class BoardCommand implements Callable<Integer> {
         return lesson();
       }
       throw new IllegalArgumentException(
-          "board can do topics, plan, check, %s: %s"
+          "board can do topics, plan, check, %s, video: %s"
               .formatted(String.join(", ", FORMS.keySet()), what));
     } catch (UnreadableException unreadable) {
       console.err().println(ErrorCaret.write(unreadable.refusal()));
@@ -137,6 +141,38 @@ final class BoardCommand implements Callable<Integer> {
     desk.overruns(script).stream()
         .limit(1)
         .forEach(late -> console.err().println("warning: " + late.forReader()));
+    return ExitStatus.DONE.code();
+  }
+
+  private int video() throws IOException, UnreadableException, BadPlanException {
+    Script script = desk.lesson(planText(), options.wording());
+    Path folder = out == null ? Path.of(".") : out;
+    Path film = folder.toString().endsWith(".mp4") ? folder : folder.resolve("lesson.mp4");
+    Path parent = film.toAbsolutePath().getParent();
+    if (parent != null) {
+      Files.createDirectories(parent);
+    }
+    FilmForecast forecast = desk.forecast(script);
+    console
+        .err()
+        .printf(
+            "%s of film; about %s by %s%n",
+            StepTime.clock(forecast.length()),
+            StepTime.clock(forecast.millis()),
+            forecast.encoder());
+    desk.film(
+        script,
+        film,
+        (done, all) -> {
+          if (console.terminal()) {
+            console.err().printf("\r%d of %d pictures", done, all);
+            console.err().flush();
+          }
+        });
+    if (console.terminal()) {
+      console.err().println();
+    }
+    console.out().println(film);
     return ExitStatus.DONE.code();
   }
 

@@ -1,5 +1,7 @@
 package rootwright.desk.lesson;
 
+import java.io.IOException;
+import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -7,6 +9,8 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.lesson.caption.Wording;
+import rootwright.lesson.film.FilmListener;
+import rootwright.lesson.film.FilmMaker;
 import rootwright.lesson.narration.Script;
 import rootwright.lesson.narration.StepTime;
 import rootwright.lesson.plan.BadPlanException;
@@ -114,6 +118,23 @@ public final class LessonDesk {
                         "there is no form “%s”; forms are %s"
                             .formatted(form, String.join(", ", forms().keySet()))));
     return output.files(script);
+  }
+
+  /** How a film would be made on this machine, and about how long that takes. */
+  public FilmForecast forecast(Script script) {
+    FilmMaker maker = FilmMaker.best();
+    return new FilmForecast(maker.title(), maker.estimate(script), script.millis());
+  }
+
+  /**
+   * Makes a silent film of the lesson.
+   *
+   * @param file ends in .mp4
+   * @param listener is told after each picture
+   * @throws IOException if it cannot be written
+   */
+  public void film(Script script, Path file, FilmListener listener) throws IOException {
+    FilmMaker.best().make(script, file, listener);
   }
 
   private Solution solved(Problem problem) {

@@ -12,11 +12,30 @@ import rootwright.press.markup.Markup;
  */
 public final class SvgWriter {
 
+  /** How glyphs that occur often are kept. */
+  public enum Glyphs {
+    /** Once, and used where they stand. */
+    SHARED,
+    /** Where they stand, for readers that follow no reference. */
+    INLINE
+  }
+
   private final Map<String, String> glyphs = new LinkedHashMap<>();
+  private final Glyphs kept;
+
+  /** With the way to keep glyphs. */
+  public SvgWriter(Glyphs kept) {
+    this.kept = kept;
+  }
 
   /** One picture as a file of its own. */
   public static String file(Picture picture) {
-    SvgWriter writer = new SvgWriter();
+    return file(picture, Glyphs.SHARED);
+  }
+
+  /** One picture as a file of its own, glyphs kept in this way. */
+  public static String file(Picture picture, Glyphs kept) {
+    SvgWriter writer = new SvgWriter(kept);
     String body = writer.layers(picture);
     Markup into = new Markup();
     into.open(
@@ -153,7 +172,10 @@ public final class SvgWriter {
         "fill",
         letters.ink().colour());
     for (GlyphPath.Placed glyph : GlyphPath.of(letters.text(), letters.cut())) {
-      if (!glyph.path().isEmpty()) {
+      if (!glyph.path().isEmpty() && kept == Glyphs.INLINE) {
+        into.empty(
+            "path", "transform", "translate(%s 0)".formatted(number(glyph.x())), "d", glyph.path());
+      } else if (!glyph.path().isEmpty()) {
         String name = glyphs.computeIfAbsent(glyph.path(), path -> "g" + glyphs.size());
         into.empty("use", "xlink:href", "#" + name, "href", "#" + name, "x", number(glyph.x()));
       }

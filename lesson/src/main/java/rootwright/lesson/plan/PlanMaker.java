@@ -62,7 +62,8 @@ public final class PlanMaker {
     List<PlanStep> steps = new ArrayList<>();
     steps.add(aim(topic));
     for (Fact fact : topic.facts()) {
-      steps.add(fact(fact, order.letters()));
+      PlanStep stated = fact(fact, order.letters());
+      steps.add(fact.equals(topic.facts().get(0)) ? stated.drawing(topic.figure()) : stated);
       steps.add(proof(fact, order));
       steps.add(boundary(fact));
     }

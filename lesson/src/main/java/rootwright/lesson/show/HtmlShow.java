@@ -26,7 +26,7 @@ public final class HtmlShow {
 
   /** The text of the file. */
   public static String write(Script script) {
-    SvgWriter drawings = new SvgWriter();
+    SvgWriter drawings = new SvgWriter(SvgWriter.Glyphs.SHARED);
     List<String> slides = new ArrayList<>();
     for (Picture slide : script.deck().slides()) {
       slides.add(drawings.layers(slide));

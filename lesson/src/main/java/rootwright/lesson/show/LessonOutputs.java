@@ -57,6 +57,8 @@ public final class LessonOutputs {
               "board-plan.txt",
               "text/plain",
               ChalkPlan::write),
+          PdfSlides.BY_SLIDE,
+          PdfSlides.BY_STEP,
           StillOutput.SVG,
           StillOutput.PNG);
 

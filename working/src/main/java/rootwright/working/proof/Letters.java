@@ -65,7 +65,8 @@ public record Letters(List<String> roots) {
 
   /**
    * A text with its places filled: {@code {r}}, {@code {s}} and {@code {t}} are the first roots,
-   * {@code {last}} the last one, {@code {roots}} all of them and {@code {n}} their number.
+   * {@code {last}} the last one, {@code {roots}} all of them and {@code {n}} their number, from
+   * which also {@code {n-1}}, {@code {n-2}}, {@code {n+1}} and {@code {2n-2}} are filled.
    */
   public String fill(String text) {
     return text.replace("{r}", root(1))
@@ -73,6 +74,10 @@ public record Letters(List<String> roots) {
         .replace("{t}", root(Math.min(3, n())))
         .replace("{last}", root(n()))
         .replace("{roots}", String.join(", ", roots))
-        .replace("{n}", Integer.toString(n()));
+        .replace("{n}", Integer.toString(n()))
+        .replace("{n-1}", Integer.toString(n() - 1))
+        .replace("{n-2}", Integer.toString(n() - 2))
+        .replace("{n+1}", Integer.toString(n() + 1))
+        .replace("{2n-2}", Integer.toString(2 * n() - 2));
   }
 }

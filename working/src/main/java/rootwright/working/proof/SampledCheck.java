@@ -1,6 +1,7 @@
 package rootwright.working.proof;
 
 import java.util.SplittableRandom;
+import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.working.check.Verdict;
 
 /**
@@ -32,7 +33,8 @@ public final class SampledCheck {
       try {
         if (!holds(identity, random)) {
           return new Verdict.Refuted(
-              "it fails for %d roots drawn with seed %d: %s".formatted(n, seed, identity.shown()));
+              "it fails for %d roots drawn with seed %d: %s"
+                  .formatted(n, seed, UnicodeWriter.write(identity.shown())));
         }
         agreed++;
       } catch (UnsayableException undefined) {

@@ -2,6 +2,9 @@ package rootwright.working.topic;
 
 import java.util.ArrayList;
 import java.util.List;
+import rootwright.algebra.notation.PlainWriter;
+import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.symmetric.Discriminant;
 import rootwright.working.proof.Letters;
 
 /** Pieces of equations that depend on the number of roots, as text for the reader of formulas. */
@@ -9,7 +12,7 @@ final class Texts {
 
   private Texts() {}
 
-  /** {@code e_1*p_(k-1) - e_2*p_(k-2) + …} with {@code from} to {@code to} terms of that form. */
+  /** {@code e_1*p_(k-1) - e_2*p_(k-2) + …}, so many terms. */
   static String alternating(int k, int to) {
     StringBuilder text = new StringBuilder();
     for (int j = 1; j <= to; j++) {
@@ -56,19 +59,48 @@ final class Texts {
     return String.join("*", factors);
   }
 
-  /** Every pair of roots in a dress with {@code #} and {@code @} for the two, joined by a sign. */
-  static String pairs(Letters letters, String sign, String dress) {
-    List<String> all = new ArrayList<>();
-    for (int i = 1; i <= letters.n(); i++) {
-      for (int j = i + 1; j <= letters.n(); j++) {
-        all.add(dress.replace("#", letters.root(i)).replace("@", letters.root(j)));
-      }
-    }
-    return String.join(sign, all);
-  }
-
   /** The sum over the roots of a term with {@code #} for the root. */
   static String over(Letters letters, String term) {
     return letters.joined(" + ", root -> term.replace("#", root));
+  }
+
+  /** The root to the power n + more by lower powers: {@code e_1*r^2 - e_2*r + e_3}. */
+  static String reduced(Letters letters, String root, int more) {
+    int n = letters.n();
+    StringBuilder text = new StringBuilder();
+    for (int k = 1; k <= n; k++) {
+      text.append(k == 1 ? "" : k % 2 == 1 ? " + " : " - ").append("e_").append(k);
+      text.append(n - k + more == 0 ? "" : "*" + power(root, n - k + more));
+    }
+    return text.toString();
+  }
+
+  /** {@code b^3 - e_1*b^2*c + e_2*b*c^2 - e_3*c^3}. */
+  static String homogeneous(Letters letters) {
+    int n = letters.n();
+    StringBuilder text = new StringBuilder(power("b", n));
+    for (int k = 1; k <= n; k++) {
+      text.append(k % 2 == 1 ? " - " : " + ").append("e_").append(k);
+      text.append(k == n ? "" : "*" + power("b", n - k)).append("*").append(power("c", k));
+    }
+    return text.toString();
+  }
+
+  /** {@code 1 - e_1 + e_2 - e_3}. */
+  static String atOne(Letters letters) {
+    StringBuilder text = new StringBuilder("1");
+    for (int k = 1; k <= letters.n(); k++) {
+      text.append(k % 2 == 1 ? " - " : " + ").append("e_").append(k);
+    }
+    return text.toString();
+  }
+
+  /** The product of the squared differences in the elementary expressions. */
+  static String discriminant(int n) {
+    List<String> names = new ArrayList<>();
+    for (int k = 1; k <= n; k++) {
+      names.add("e_" + k);
+    }
+    return PlainWriter.write(PolynomialFormula.of(Discriminant.universal(n).polynomial(), names));
   }
 }

@@ -34,4 +34,9 @@ public interface Topic {
   default int usualDegree() {
     return 3;
   }
+
+  /** What is drawn beside the first fact, as in a plan; empty for nothing. */
+  default String figure() {
+    return "";
+  }
 }

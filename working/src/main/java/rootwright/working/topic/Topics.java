@@ -9,7 +9,20 @@ public final class Topics {
 
   /** In the order in which a course would take them. */
   public static final List<Topic> ALL =
-      List.of(new CoefficientsAndRoots(), new NewtonsIdentities());
+      List.of(
+          new CoefficientsAndRoots(),
+          new Multiplicity(),
+          new SymmetricPolynomials(),
+          new NewtonsIdentities(),
+          new ReducingPowers(),
+          new PowerSumRecurrence(),
+          new LogDerivative(),
+          new PartialFractions(),
+          new TransformedPolynomials(),
+          new TheDiscriminant(),
+          new Resolvents(),
+          new ConjugateRoots(),
+          new RationalRoots());
 
   private Topics() {}
 

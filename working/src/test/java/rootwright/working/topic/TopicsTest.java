@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.working.check.Verdict;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Statement;
@@ -41,7 +42,9 @@ class TopicsTest {
         Letters letters = Letters.usual(n);
         Verdict verdict = ExpansionCheck.of(claim.in(letters));
         assertThat(verdict.isConfirmed())
-            .as("%s, n = %d: %s gives %s", fact.name(), n, claim.in(letters).shown(), verdict)
+            .as(
+                "%s, n = %d: %s gives %s",
+                fact.name(), n, UnicodeWriter.write(claim.in(letters).shown()), verdict)
             .isTrue();
       }
     }
@@ -55,7 +58,7 @@ class TopicsTest {
       assertThat(verdict.isConfirmed())
           .as(
               "%s, seed %d: %s gives %s",
-              fact.name(), SEED, claim.in(Letters.usual(3)).shown(), verdict)
+              fact.name(), SEED, UnicodeWriter.write(claim.in(Letters.usual(3)).shown()), verdict)
           .isTrue();
     }
   }
