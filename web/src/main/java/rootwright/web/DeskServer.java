@@ -16,10 +16,12 @@ import java.util.Optional;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
 import rootwright.desk.contract.RefusalContract;
+import rootwright.desk.lesson.LessonDesk;
 import rootwright.web.endpoint.CheckEndpoint;
 import rootwright.web.endpoint.ComposeEndpoints;
 import rootwright.web.endpoint.JobEndpoints;
 import rootwright.web.endpoint.KeptEndpoints;
+import rootwright.web.endpoint.LessonEndpoints;
 import rootwright.web.endpoint.OrderEndpoints;
 import rootwright.web.endpoint.Reply;
 import rootwright.web.endpoint.SentenceEndpoint;
@@ -130,6 +132,7 @@ public final class DeskServer implements AutoCloseable {
     new ComposeEndpoints(desk, jobs, settings.folder().resolve("shelf.txt")).addTo(routes);
     new CheckEndpoint(desk, jobs).addTo(routes);
     new OrderEndpoints(desk, readings).addTo(routes);
+    new LessonEndpoints(new LessonDesk(), jobs).addTo(routes);
     new JobEndpoints(jobs).addTo(routes);
   }
 

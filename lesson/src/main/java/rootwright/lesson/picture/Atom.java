@@ -40,7 +40,7 @@ sealed interface Atom {
   /**
    * A piece of a formula.
    *
-   * @param key what it says, by which pieces of two lines are compared
+   * @param key what it says, by which pieces of two lines are compared; empty in a text
    * @param sign whether it is only a sign between terms
    */
   record Piece(Drawing drawing, String key, boolean sign, double room, boolean mayBreak)

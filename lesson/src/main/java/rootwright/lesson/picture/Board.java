@@ -207,7 +207,7 @@ public final class Board {
         Changes.between(
             before.stream().map(each -> each.piece().key()).toList(),
             after.stream().map(each -> each.piece().key()).toList());
-    if (!changes.isChange()) {
+    if (!changes.isChange() || !before.get(0).piece().key().equals(after.get(0).piece().key())) {
       return;
     }
     List<Mark> struck = new ArrayList<>();
@@ -237,6 +237,7 @@ public final class Board {
     double from = Math.max(beside, marginY);
     Phrase text =
         Phrase.words(note.text() + " It gives ")
+            .scanned()
             .then("", Phrase.of(note.value()))
             .then("", Phrase.words("."));
     List<Row> set =

@@ -16,6 +16,9 @@ final class Pieces {
   private static final double RELATION = 5 / 18.0;
   private static final double BINARY = 4 / 18.0;
 
+  private static final java.util.Set<String> RELATIONS =
+      java.util.Set.of("=", "\\ne", "<", "\\le", ">", "\\ge", "\\equiv");
+
   private final double size;
   private final double widest;
   private final List<Atom.Piece> pieces = new ArrayList<>();
@@ -33,7 +36,7 @@ final class Pieces {
   static List<Atom.Piece> of(Formula formula, double size, double widest) {
     Pieces made = new Pieces(size, widest);
     made.add(NormalForm.of(formula), 0, false);
-    return made.pieces;
+    return made.unbrokenSides();
   }
 
   private void add(Formula formula, double room, boolean mayBreak) {
@@ -59,9 +62,45 @@ final class Pieces {
           pieces.add(new Atom.Piece(drawn(","), ",", true, 0, false));
         }
       }
+    } else if (formula instanceof Formula.Product product && isOfBrackets(product)) {
+      for (int k = 0; k < product.factors().size(); k++) {
+        term(product.factors().get(k), k == 0 ? room : 0, k == 0 && mayBreak);
+      }
     } else {
       term(formula, room, mayBreak);
     }
+  }
+
+  /** Factors in brackets can be marked one by one. */
+  private static boolean isOfBrackets(Formula.Product product) {
+    return product.factors().stream()
+        .skip(1)
+        .allMatch(
+            factor ->
+                factor instanceof Formula.Sum
+                    || (factor instanceof Formula.Power power
+                        && power.base() instanceof Formula.Sum));
+  }
+
+  /** A side that fits a row is not broken: the row ends before its relation sign. */
+  private List<Atom.Piece> unbrokenSides() {
+    List<Atom.Piece> result = new ArrayList<>();
+    for (int from = 0; from < pieces.size(); ) {
+      int to = from + 1;
+      while (to < pieces.size() && !RELATIONS.contains(pieces.get(to).key())) {
+        to++;
+      }
+      List<Atom.Piece> side = pieces.subList(from, to);
+      double width = side.stream().mapToDouble(each -> each.room() + each.width()).sum();
+      for (int k = 0; k < side.size(); k++) {
+        Atom.Piece piece = side.get(k);
+        boolean mayBreak = piece.mayBreak() && (k == 0 || width > widest || piece.key().isEmpty());
+        result.add(
+            new Atom.Piece(piece.drawing(), piece.key(), piece.sign(), piece.room(), mayBreak));
+      }
+      from = to;
+    }
+    return result;
   }
 
   private static Formula opposite(Formula term) {
@@ -75,8 +114,8 @@ final class Pieces {
   }
 
   private void term(Formula term, double room, boolean mayBreak) {
-    Formula bracketed = term instanceof Formula.Sum ? new Formula.Product(List.of(term)) : term;
-    Drawing whole = drawn(FormulaScripts.USUAL.latex().apply(bracketed));
+    String written = FormulaScripts.USUAL.latex().apply(term);
+    Drawing whole = drawn(term instanceof Formula.Sum ? "\\left(" + written + "\\right)" : written);
     if (whole.width() <= widest) {
       pieces.add(
           new Atom.Piece(

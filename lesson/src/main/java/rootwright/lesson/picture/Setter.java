@@ -37,10 +37,14 @@ final class Setter {
         List<Atom.Piece> pieces = Pieces.of(((Part.Mathematics) part).formula(), SIZE, widest);
         for (int k = 0; k < pieces.size(); k++) {
           Atom.Piece piece = pieces.get(k);
+          boolean first = k == 0;
           atoms.add(
-              k == 0
-                  ? new Atom.Piece(piece.drawing(), piece.key(), false, blank ? room() : 0, blank)
-                  : piece);
+              new Atom.Piece(
+                  piece.drawing(),
+                  "",
+                  piece.sign(),
+                  first ? (blank ? room() : 0) : piece.room(),
+                  first ? blank : piece.mayBreak()));
         }
         blank = false;
       }
@@ -72,7 +76,7 @@ final class Setter {
       atoms.add(
           new Atom.Piece(
               Engraver.engrave(sign.get().latex(), Style.TEXT, SIZE),
-              word,
+              "",
               true,
               first ? room() : 0,
               first));

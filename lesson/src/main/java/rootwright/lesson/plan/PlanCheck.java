@@ -246,8 +246,21 @@ public final class PlanCheck {
     return Phrase.words("Let ")
         .then("", Phrase.of(names.size() == 1 ? names.get(0) : new Formula.Listing(names)))
         .then(names.size() == 1 ? " be the root of " : " be the roots of ", Phrase.of(equation))
-        .then(". Find ", Phrase.of(solution.given().find()))
+        .then(". Find ", asked(solution.given().find()))
         .then("", Phrase.words("."));
+  }
+
+  /** An ask in words has its article: the discriminant, the polynomial with roots 1/r. */
+  private static Phrase asked(Formula find) {
+    if (!(find instanceof Formula.Application words) || words.function().length() < 4) {
+      return Phrase.of(find);
+    }
+    String name = words.function().equals("reduce") ? "lower form of" : words.function();
+    Phrase phrase = Phrase.words("the " + name);
+    for (Formula argument : words.arguments()) {
+      phrase = phrase.then(" ", Phrase.of(argument));
+    }
+    return phrase;
   }
 
   private static LessonStep lessonStep(

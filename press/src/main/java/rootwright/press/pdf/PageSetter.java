@@ -42,7 +42,7 @@ final class PageSetter {
         "text-align",
         "start");
     sheets();
-    properties();
+    Properties.write(document.title(), document.language().tag(), into);
     into.open("fo:page-sequence", "master-reference", "sheets");
     head();
     foot();
@@ -94,22 +94,6 @@ final class PageSetter {
     into.empty("fo:region-before", "region-name", "head-" + name, "extent", body);
     into.empty("fo:region-after", "region-name", "foot", "extent", body, "display-align", "after");
     into.close();
-  }
-
-  private void properties() {
-    into.open("fo:declarations");
-    into.open("x:xmpmeta", "xmlns:x", "adobe:ns:meta/");
-    into.open("rdf:RDF", "xmlns:rdf", "http://www.w3.org/1999/02/22-rdf-syntax-ns#");
-    into.open("rdf:Description", "rdf:about", "", "xmlns:dc", "http://purl.org/dc/elements/1.1/");
-    // Two languages keep the formatter from writing the title without its language.
-    into.open("dc:title").open("rdf:Alt");
-    into.leaf("rdf:li", document.title(), "xml:lang", "x-default");
-    into.leaf("rdf:li", document.title(), "xml:lang", document.language().tag());
-    into.close().close();
-    into.open("dc:language").open("rdf:Bag");
-    into.leaf("rdf:li", document.language().tag());
-    into.close().close();
-    into.close().close().close().close();
   }
 
   /** From the second page on, the title stands at the head. */

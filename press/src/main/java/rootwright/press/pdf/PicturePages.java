@@ -56,11 +56,7 @@ public final class PicturePages {
         "page-height",
         Points.pt(HEIGHT));
     into.empty("fo:region-body").close().close();
-    into.open("fo:declarations");
-    into.open("x:xmpmeta", "xmlns:x", "adobe:ns:meta/");
-    into.open("rdf:RDF", "xmlns:rdf", "http://www.w3.org/1999/02/22-rdf-syntax-ns#");
-    into.open("rdf:Description", "rdf:about", "", "xmlns:dc", "http://purl.org/dc/elements/1.1/");
-    into.leaf("dc:title", title).close().close().close().close();
+    Properties.write(title, language, into);
     into.open("fo:page-sequence", "master-reference", "slide");
     into.open("fo:flow", "flow-name", "xsl-region-body");
     for (int k = 0; k < sheets.size(); k++) {

@@ -60,7 +60,7 @@ final class TransformedPolynomials implements Topic {
         new Fact(
             "transformed-polynomials",
             "Put the way back for x",
-            "If new roots `y = m(r)` can be solved for r, put the solution for x in `P(x) = 0` and clear the fractions.",
+            "If new roots `y = f(r)` can be solved for r, put the solution for x in `P(x) = 0` and clear the fractions.",
             List.of("the way back is unique on the roots", "for 1/r: no root is zero"),
             SHIFTED,
             new Proof(
@@ -76,7 +76,7 @@ final class TransformedPolynomials implements Topic {
                     computed("For 1/r the coefficients turn round:", TURNED)),
                 List.of(
                     argued(
-                        "Let `y = m(r)` with the way back `r = w(y)`. Then y is a new root exactly when `P(w(y)) = 0`."),
+                        "Let `y = f(r)` with the way back `r = g(y)`. Then y is a new root exactly when `P(g(y)) = 0`."),
                     computed("For a shift:", PUT),
                     computed(
                         "so the roots are the old ones plus c, each as often as before:", SHIFTED),

@@ -82,6 +82,25 @@ export function compose(path, order, signal, hear) {
   });
 }
 
+/** What a lesson can be about, and its forms. */
+export const lessonWords = () => ask("GET", "/api/lesson");
+
+/** The text of a plan. */
+export const lessonPlan = (order, signal) => lessonWork("/api/lesson/plan", order, signal);
+
+/** The lesson of a plan, or what is wrong with it. */
+export const lesson = (plan, signal) => lessonWork("/api/lesson", { plan }, signal);
+
+/** The lesson as a file. */
+export const lessonFile = (plan, form, signal) => lessonWork(`/api/lesson/file/${form}`, { plan }, signal);
+
+function lessonWork(path, body, signal) {
+  return named(signal, async (job) => {
+    const reply = await ask("POST", path, { ...body, job }, signal);
+    return reply.job ? follow(reply.job, signal) : reply;
+  });
+}
+
 /** Follows a job to its end. `hear` may have `progress` and `found`. */
 export function follow(job, signal, hear = {}) {
   return new Promise((resolve, reject) => {
