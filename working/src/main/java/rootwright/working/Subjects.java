@@ -18,6 +18,7 @@ import rootwright.working.subject.Inquiry;
 import rootwright.working.subject.RootsOfOnePolynomial;
 import rootwright.working.subject.Subject;
 import rootwright.working.surd.FloorOfPowers;
+import rootwright.working.values.BoundsOnNumbers;
 import rootwright.working.values.ValuesOfNumbers;
 
 /** All that a problem may be about, in the order in which a statement is offered. */
@@ -35,6 +36,7 @@ public final class Subjects {
             new IdentityUnderCondition(),
             new IntegerRoots(),
             new VietaJumping(),
+            new BoundsOnNumbers(),
             new ValuesOfNumbers(kinds),
             new UnknownCoefficients(new TwoChecks()),
             new RootsOfOnePolynomial(kinds));

@@ -227,8 +227,9 @@ final class DataLines {
   }
 
   /**
-   * The line with these sides, of neighbours that look the same only one. Letters such as e_1 stay
-   * letters, which a {@link rootwright.working.route.Lines sheet of lines} would not leave them.
+   * The line with these sides, of neighbours that look the same only one; if that leaves a single
+   * side, there is nothing to compute and it is only said. Letters such as e_1 stay letters, which
+   * a {@link rootwright.working.route.Lines sheet of lines} would not leave them.
    */
   static Step line(Setting setting, Idea idea, String reason, Formula... sides) {
     List<Formula> kept = new ArrayList<>();
@@ -239,7 +240,9 @@ final class DataLines {
         kept.add(side);
       }
     }
-    return Step.equation(setting, idea, reason, kept.toArray(Formula[]::new));
+    return kept.size() == 1
+        ? Step.argument(idea, reason, kept.get(0))
+        : Step.equation(setting, idea, reason, kept.toArray(Formula[]::new));
   }
 
   private static Formula fraction(Formula over, Formula under) {

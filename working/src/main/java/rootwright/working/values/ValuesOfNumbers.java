@@ -19,7 +19,7 @@ import rootwright.working.subject.Subject;
 public final class ValuesOfNumbers implements Subject {
 
   private static final Set<String> OTHERS =
-      Set.of("prove", "disprove", "show", "refute", "is", "does", "greatest", "least");
+      Set.of("prove", "disprove", "show", "refute", "is", "does");
 
   private final SolvedData solved;
 
@@ -38,6 +38,7 @@ public final class ValuesOfNumbers implements Subject {
     String first = inquiry.ask().strip().toLowerCase(Locale.ROOT).split("[^a-z]", 2)[0];
     return inquiry.polynomial().isEmpty()
         && !OTHERS.contains(first)
+        && !BoundAsk.isBound(inquiry.ask())
         && inquiry.conditions().stream().anyMatch(condition -> condition.contains("="));
   }
 
