@@ -16,8 +16,8 @@ import rootwright.desk.table.ComposersTable;
 @Command(
     name = "climb",
     description =
-        "Five problems from a read-off to a hard one, each needing one idea more than the one"
-            + " before.")
+        "Five problems from a read-off to a hard one, each adding one idea to those"
+            + " before it.")
 final class ClimbCommand implements Callable<Integer> {
 
   private final Console console;

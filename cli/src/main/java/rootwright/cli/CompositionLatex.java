@@ -36,7 +36,7 @@ final class CompositionLatex {
         .append(LatexProse.of(composed.solution().statement()))
         .append("\\\\\n");
     Choices choices = composed.choices();
-    for (int k = 0; k < choices.options().size(); k++) {
+    for (int k = 0; k < choices.options().size() && choices.options().size() > 1; k++) {
       source
           .append("  (%s)~$".formatted(CompositionPrinter.letter(k)))
           .append(written(choices.options().get(k)))

@@ -100,6 +100,11 @@ final class CompositionPrinter {
 
   private void options(Composed composed, Paragraph lines) {
     Choices choices = composed.choices();
+    if (choices.options().size() == 1) {
+      lines.line(INDENT + "key: " + answer(choices.key().value()));
+      choices.fewer().ifPresent(why -> lines.add(INDENT, why));
+      return;
+    }
     StringBuilder row = new StringBuilder();
     for (int k = 0; k < choices.options().size(); k++) {
       String option = "(%s) %s".formatted(letter(k), answer(choices.options().get(k).value()));

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Problems from a read-off to a hard one, each needing one idea more than the one before.
+ * Problems from a read-off to a hard one, each adding one idea to those before it.
  *
  * @param steps the problems in order
  * @param missing if there are fewer than {@link #STEPS}: why, one sentence

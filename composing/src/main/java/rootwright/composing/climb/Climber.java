@@ -24,9 +24,10 @@ import rootwright.working.kind.Kinds;
 import rootwright.working.step.Idea;
 
 /**
- * Composes climbs: a problem for every ask that gives values, and among them the chain whose
- * problems need 0, 1, 2, … ideas, each harder than the one before and bringing something new, with
- * as few new ideas at a time as can be.
+ * Composes climbs: a problem for every ask that gives values, and among them a chain that begins
+ * with a read-off and in which each problem is harder than the one before and needs one idea that
+ * none before it needed; more new ideas at once only where there is no such chain. Of several the
+ * one that ends hardest.
  */
 public final class Climber {
 
@@ -50,30 +51,16 @@ public final class Climber {
    */
   public Climb climb(PolynomialWish wish, long seed, Set<String> known, ComposingControl control)
       throws UnreadableException {
-    List<List<Candidate>> byIdeas = new ArrayList<>();
-    for (int k = 0; k < Climb.STEPS; k++) {
-      byIdeas.add(new ArrayList<>());
-    }
-    for (Candidate candidate : candidates(wish, seed, known, control)) {
-      if (candidate.ideas().size() < Climb.STEPS) {
-        byIdeas.get(candidate.ideas().size()).add(candidate);
-      }
-    }
-    Chain best = new Search(byIdeas).best();
-    return new Climb(best.steps(), missing(best, byIdeas, wish.degree()));
+    Chain best = new Search(candidates(wish, seed, known, control)).best();
+    return new Climb(best.steps(), missing(best, wish.degree()));
   }
 
-  private static Optional<String> missing(Chain best, List<List<Candidate>> byIdeas, int degree) {
-    int reached = best.links().size();
-    if (reached == Climb.STEPS) {
-      return Optional.empty();
-    }
-    return Optional.of(
-        byIdeas.get(reached).isEmpty()
-            ? "no ask of degree %d that was tried needs %d ideas".formatted(degree, reached)
-            : "no ask of degree %d that was tried needs %d ideas, a new one among them, and is"
-                    .formatted(degree, reached)
-                + " harder than the problem before");
+  private static Optional<String> missing(Chain best, int degree) {
+    return best.links().size() == Climb.STEPS
+        ? Optional.empty()
+        : Optional.of(
+            "no problem of degree %d that was tried is harder and adds an idea to those before it"
+                .formatted(degree));
   }
 
   private List<Candidate> candidates(
@@ -149,9 +136,14 @@ public final class Climber {
       return new Chain(longer, all, tooNew + Math.max(0, fresh - 1));
     }
 
-    boolean canBeFollowedBy(Candidate next) {
-      return links.isEmpty()
-          || (next.difficulty().compareTo(last().difficulty()) > 0 && !next.newTo(ideas).isEmpty());
+    boolean canBeFollowedBy(Candidate next, int mostTooNew) {
+      if (links.isEmpty()) {
+        return next.ideas().isEmpty();
+      }
+      int fresh = next.newTo(ideas).size();
+      return fresh > 0
+          && tooNew + fresh - 1 <= mostTooNew
+          && next.difficulty().compareTo(last().difficulty()) > 0;
     }
 
     Candidate last() {
@@ -182,30 +174,34 @@ public final class Climber {
     }
   }
 
-  /** The search through all chains, one candidate from each list in turn. */
+  /** The search through all chains, those that add one idea at a time first. */
   private static final class Search {
 
-    private final List<List<Candidate>> byIdeas;
+    /** With more ideas at once it would be no climb. */
+    private static final int MOST_TOO_NEW = 3;
+
+    private final List<Candidate> candidates;
     private Chain best = Chain.EMPTY;
 
-    Search(List<List<Candidate>> byIdeas) {
-      this.byIdeas = byIdeas;
+    Search(List<Candidate> candidates) {
+      this.candidates = candidates;
     }
 
     Chain best() {
-      extend(Chain.EMPTY);
+      for (int tooNew = 0; tooNew <= MOST_TOO_NEW && best.links().size() < Climb.STEPS; tooNew++) {
+        extend(Chain.EMPTY, tooNew);
+      }
       return best;
     }
 
-    private void extend(Chain chain) {
+    private void extend(Chain chain, int mostTooNew) {
       if (chain.isBetterThan(best)) {
         best = chain;
       }
-      boolean hopeless = best.links().size() == Climb.STEPS && chain.tooNew() > best.tooNew();
-      if (chain.links().size() < Climb.STEPS && !hopeless) {
-        for (Candidate next : byIdeas.get(chain.links().size())) {
-          if (chain.canBeFollowedBy(next)) {
-            extend(chain.with(next));
+      if (chain.links().size() < Climb.STEPS) {
+        for (Candidate next : candidates) {
+          if (chain.canBeFollowedBy(next, mostTooNew)) {
+            extend(chain.with(next), mostTooNew);
           }
         }
       }

@@ -8,6 +8,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaExpansion;
+import rootwright.algebra.notation.FormulaNames;
 import rootwright.algebra.notation.NormalForm;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
@@ -90,13 +91,18 @@ final class Secret {
     return part instanceof Formula.Radical;
   }
 
+  /** In whatever letter, and times whatever number. */
   private boolean isAnswerPolynomial(Formula part) {
-    if (!(answer instanceof Answer.PolynomialIn in)) {
+    if (!(answer instanceof Answer.PolynomialIn in) || in.polynomial().degree() < 1) {
+      return false;
+    }
+    Set<String> letters = FormulaNames.in(part);
+    if (letters.size() != 1) {
       return false;
     }
     try {
-      Polynomial value = FormulaExpansion.polynomial(part, in.letter());
-      return value.equals(in.polynomial()) || value.equals(in.polynomial().negate());
+      Polynomial value = FormulaExpansion.polynomial(part, letters.iterator().next());
+      return value.degree() >= 1 && value.primitive().equals(in.polynomial().primitive());
     } catch (UnreadableException other) {
       return false;
     }

@@ -90,6 +90,14 @@ class HintLadderTest {
   }
 
   @Test
+  void aPolynomialThatIsTheAnswerIsNotSaidInAnotherLetterEither() throws UnreadableException {
+    Solution solution = solution("2x^3 + 6x^2 + 7x + 12", "polynomial with roots (r + s)");
+    // The answer is 2x³ + 12x² + 25x + 9; the working has it in y first.
+    assertThat(HintLadder.of(solution).orElseThrow().rungs())
+        .noneMatch(rung -> rung.text().contains("25y") || rung.text().contains("25x"));
+  }
+
+  @Test
   void noHintOfASampledProblemHasTheAnswerOrEndsInAWrongOption() throws UnreadableException {
     long seed = Long.getLong("rootwright.seed", 7L);
     SplittableRandom random = new SplittableRandom(seed);

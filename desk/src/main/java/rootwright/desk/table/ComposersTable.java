@@ -127,7 +127,7 @@ public final class ComposersTable {
   }
 
   /**
-   * Five problems from a read-off to a hard one, each needing one idea more than the one before.
+   * Five problems from a read-off to a hard one, each adding one idea to those before it.
    *
    * @param known fingerprints of problems to stay away from
    * @throws UnreadableException never for the asks of the house
