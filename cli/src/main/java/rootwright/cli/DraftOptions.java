@@ -1,6 +1,8 @@
 package rootwright.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -9,6 +11,7 @@ import picocli.CommandLine.Option;
 import rootwright.desk.paper.AnswerForm;
 import rootwright.desk.paper.Arrangement;
 import rootwright.desk.paper.PaperOrder;
+import rootwright.desk.paper.ProblemList;
 import rootwright.press.document.Language;
 
 /** What a new paper is to be like. */
@@ -86,6 +89,9 @@ final class DraftOptions {
     if (points < 0) {
       throw new IllegalArgumentException("an item is worth at least 1 point, not " + points);
     }
+    if (!Files.isRegularFile(file)) {
+      throw new IllegalArgumentException("no file can be read at " + file);
+    }
     ProblemList list =
         new ProblemList(
             AnswerForm.named(form), points == 0 ? OptionalInt.empty() : OptionalInt.of(points));
@@ -93,7 +99,7 @@ final class DraftOptions {
         title,
         Language.of(language),
         date,
-        list.read(file),
+        list.read(Files.readAllLines(file, StandardCharsets.UTF_8)),
         choices,
         versions,
         Arrangement.named(arrangement),

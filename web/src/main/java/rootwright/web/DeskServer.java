@@ -23,6 +23,7 @@ import rootwright.web.endpoint.JobEndpoints;
 import rootwright.web.endpoint.KeptEndpoints;
 import rootwright.web.endpoint.LessonEndpoints;
 import rootwright.web.endpoint.OrderEndpoints;
+import rootwright.web.endpoint.PaperEndpoints;
 import rootwright.web.endpoint.Reply;
 import rootwright.web.endpoint.SentenceEndpoint;
 import rootwright.web.endpoint.SetEndpoint;
@@ -130,6 +131,9 @@ public final class DeskServer implements AutoCloseable {
     new SetEndpoint(desk, readings).addTo(routes);
     new WorkEndpoint(desk, solver, jobs, profile, recent).addTo(routes);
     new ComposeEndpoints(desk, jobs, settings.folder().resolve("shelf.txt")).addTo(routes);
+    new PaperEndpoints(
+            desk, jobs, settings.folder().resolve("papers"), settings.folder().resolve("shelf.txt"))
+        .addTo(routes);
     new CheckEndpoint(desk, jobs).addTo(routes);
     new OrderEndpoints(desk, readings).addTo(routes);
     new LessonEndpoints(new LessonDesk(), jobs).addTo(routes);

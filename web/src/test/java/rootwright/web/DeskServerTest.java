@@ -113,6 +113,7 @@ class DeskServerTest {
     String page =
         get("/index.html").sentTo(desk.address())
             + get("/compose.html").sentTo(desk.address())
+            + get("/tray.html").sentTo(desk.address())
             + get("/check.html").sentTo(desk.address());
     try (var files = Files.list(scripts)) {
       assertThat(files.map(file -> "script/" + file.getFileName()))

@@ -1,14 +1,8 @@
-package rootwright.cli;
+package rootwright.desk.paper;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import rootwright.desk.paper.AnswerForm;
-import rootwright.desk.paper.ItemOrder;
 import rootwright.working.problem.Statement;
 
 /**
@@ -16,7 +10,7 @@ import rootwright.working.problem.Statement;
  * and {@code ; points}; or {@code prove ; claim} with formulas between dollar signs. Blank lines
  * and lines that begin with {@code #} are skipped.
  */
-final class ProblemList {
+public final class ProblemList {
 
   private static final String PROVE = "prove";
   private static final String NUMBER = "[1-9]\\d{0,3}";
@@ -25,20 +19,23 @@ final class ProblemList {
   private final OptionalInt points;
 
   /**
+   * How lines are read that say less.
+   *
    * @param usual the form of items that do not name one
    * @param points of items that do not say; empty to count the marks of each
    */
-  ProblemList(AnswerForm usual, OptionalInt points) {
+  public ProblemList(AnswerForm usual, OptionalInt points) {
     this.usual = usual;
     this.points = points;
   }
 
-  List<ItemOrder> read(Path file) throws IOException {
-    if (!Files.isRegularFile(file)) {
-      throw new IllegalArgumentException("no file can be read at " + file);
-    }
+  /**
+   * The items.
+   *
+   * @throws IllegalArgumentException if a line is no item, or none is there; names the line
+   */
+  public List<ItemOrder> read(List<String> lines) {
     List<ItemOrder> items = new ArrayList<>();
-    List<String> lines = Files.readAllLines(file, StandardCharsets.UTF_8);
     for (int k = 0; k < lines.size(); k++) {
       String line = lines.get(k).strip();
       if (!line.isEmpty() && !line.startsWith("#")) {
@@ -47,7 +44,7 @@ final class ProblemList {
     }
     if (items.isEmpty()) {
       throw new IllegalArgumentException(
-          "there is no problem in %s; write polynomial ; ask on each line".formatted(file));
+          "there is no problem; write polynomial ; ask on each line");
     }
     return items;
   }
