@@ -55,12 +55,18 @@ function entry(paper, name, act) {
   const stale = paper.stale.includes(name);
   const body = make("div", {});
   if (item.prove !== undefined) {
-    body.append(make("p", { class: "told" }, item.prove.replaceAll("$", ""), points));
+    const pieces = item.prove.split("$").map((piece, at) => (at % 2 === 1 ? make("i", {}, piece) : piece));
+    body.append(make("p", { class: "told" }, ...pieces, points));
   } else {
     body.append(statement(item, set, points), ...options(item, set));
-    body.append(keyLine(item, set, stale));
+    const row = make("div", { class: "key-row" }, keyLine(item, set, stale));
+    body.append(row);
+    if (!isFinal(paper)) {
+      const [open, form] = change(name, item, act);
+      row.append(open);
+      body.append(form);
+    }
   }
-  if (!isFinal(paper) && item.prove === undefined) body.append(change(name, item, act));
   const notes = [];
   if (stale) notes.push(make("div", { class: "note warning" }, make("p", {}, make("span", { class: "told" }, "Stale key:"), item.key ? " the statement was changed after it was read." : " the statement has not been read yet.")));
   else if (item.level) notes.push(make("div", { class: "note" }, make("p", {}, make("span", { class: "told" }, "Level:"), ` ${item.level.replace("-", "−")}, estimated.`)));
@@ -69,8 +75,14 @@ function entry(paper, name, act) {
 
 function statement(item, set, points) {
   if (!set?.given) return make("p", { class: "told" }, `${item.given} ; ${item.find}`, points);
-  const roots = set.roots.length > 0 ? [`Let ${set.roots.join(", ").replaceAll("_", "")} be the roots of `] : ["Given is "];
+  const names = set.roots.flatMap((root, at) => [at > 0 ? ", " : "", rootName(root)]);
+  const roots = names.length > 0 ? ["Let ", ...names, " be the roots of "] : ["Given is "];
   return make("p", { class: "told" }, ...roots, formula(set.given), ". Find ", formula(set.find), ".", points);
+}
+
+function rootName(root) {
+  const [letter, index] = root.split("_");
+  return make("i", {}, letter, index ? make("sub", {}, index) : "");
 }
 
 function options(item, set) {
@@ -99,7 +111,7 @@ function change(name, item, act) {
     open.setAttribute("aria-expanded", String(!form.hidden));
     if (!form.hidden) given.focus();
   });
-  return make("div", {}, open, form);
+  return [open, form];
 }
 
 /** Item by item what stands in each version. */
@@ -111,7 +123,7 @@ function compared(paper, marks) {
     const set = paper.set[name];
     if (!set?.given) return make("td", {}, name);
     const level = paper.items[name].level;
-    return make("td", {}, formula(set.given), " ", make("span", { class: "key" }, set.key.mathml ? formula(set.key) : set.key.text), level ? make("span", { class: "level" }, ` ${level.replace("-", "−")}`) : "");
+    return make("td", {}, formula(set.given), " ", make("span", { class: paper.stale.includes(name) ? "stale" : "key" }, set.key.mathml ? formula(set.key) : set.key.text), level ? make("span", { class: "level" }, ` ${level.replace("-", "−")}`) : "");
   };
   return make(
     "section",
