@@ -29,7 +29,7 @@ record BlankReader(Desk desk, Statement statement, Optional<Given> given) {
   private static final String CONDITION = "condition";
 
   /** The blanks that may hold words. */
-  private static final Set<String> MAY_BE_WORDS = Set.of(CONDITION, "numbers");
+  private static final Set<String> MAY_BE_WORDS = Set.of(CONDITION, "numbers", "what", "claim");
 
   /**
    * The formula.

@@ -42,12 +42,13 @@ public final class ComposeEndpoints {
   }
 
   /**
-   * Adds {@code POST /api/compose} and {@code POST /api/sibling}, each of which starts a job, and
-   * {@code POST /api/shelf}.
+   * Adds {@code POST /api/compose}, {@code POST /api/sibling} and {@code POST /api/harder}, each of
+   * which starts a job, and {@code POST /api/shelf}.
    */
   public void addTo(RoutesConfig routes) {
     routes.post("/api/compose", this::compose);
     routes.post("/api/sibling", this::sibling);
+    routes.post("/api/harder", this::harder);
     routes.post("/api/shelf", this::shelve);
   }
 
@@ -74,6 +75,16 @@ public final class ComposeEndpoints {
     Statement statement = StatementBody.read(body);
     long seed = body.path("seed").asLong(1);
     start(context, body, attention -> desk.table().siblings(statement, 1, seed, attention));
+  }
+
+  private void harder(Context context) {
+    JsonNode body = Reply.body(context);
+    Statement statement = StatementBody.read(body);
+    long seed = body.path("seed").asLong(1);
+    start(
+        context,
+        body,
+        attention -> desk.table().harder(statement, known(body.path("besides")), seed, attention));
   }
 
   private void shelve(Context context) throws UnreadableException, IOException {

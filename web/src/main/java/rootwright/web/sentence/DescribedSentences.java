@@ -38,7 +38,17 @@ final class DescribedSentences {
               "{find}",
               "",
               Map.of("find", "expression with sines, cosines and the like"),
-              Map.of("find", "cos(π/9) cos(2π/9) cos(4π/9)")));
+              Map.of("find", "cos(π/9) cos(2π/9) cos(4π/9)")),
+          new Sentence(
+              "whole-part",
+              "last digits of the whole part of a power",
+              "Find {what} of the whole part of {power}.",
+              "",
+              "{what} of floor({power})",
+              "",
+              Map.of(
+                  "what", "which digits, in words", "power", "power of a sum with a square root"),
+              Map.of("what", "the last digit", "power", "(5 + sqrt(19))^30")));
 
   private DescribedSentences() {}
 }

@@ -8,7 +8,12 @@ public final class Sentences {
 
   /** The sentences in the order of the list on the page. */
   public static final List<Sentence> ALL =
-      Stream.of(AskSentences.ALL, RootSentences.ALL, DescribedSentences.ALL, GivenSentences.ALL)
+      Stream.of(
+              AskSentences.ALL,
+              RootSentences.ALL,
+              LetterSentences.ALL,
+              DescribedSentences.ALL,
+              GivenSentences.ALL)
           .flatMap(List::stream)
           .toList();
 

@@ -131,10 +131,11 @@ class ComposePageTest {
 
   @Test
   void anOrderBeyondAllBoundsIsRefusedInASentence() {
-    wish("degree", "4");
+    wish("degree", "8");
     wish("size", "10000");
+    visit.until("document.querySelector('#weighed.against') !== null");
     page().locator("#compose").click();
-    visit.until("document.querySelector('#refusal').textContent.includes('too many candidates')");
+    visit.until("document.querySelector('#refusal').textContent.includes('more than can be')");
   }
 
   @Test

@@ -79,10 +79,7 @@ function section(problem, number, seed) {
   return composedSection(problem, { number, seed }, {
     another: (here) => more(here, "/api/compose", { order: { ...askedAs(same, problem), seed: next() }, besides: there() }, "one more like it"),
     numbers: (here) => more(here, "/api/sibling", { ...stated(problem), seed: Number(next()) }, "one with other numbers"),
-    harder: (here) => {
-      const level = String(Math.min(5, (problem.level?.number ?? 2) + 1));
-      more(here, "/api/compose", { order: { ...same, level, seed: next() }, besides: there() }, "a harder one");
-    },
+    harder: (here) => more(here, "/api/harder", { ...stated(problem), seed: Number(next()), besides: there() }, "a harder one"),
     told: (text) => (progress.textContent = text),
   });
 }
