@@ -11,6 +11,7 @@ import rootwright.working.kind.Kinds;
 import rootwright.working.letters.UnknownCoefficients;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
+import rootwright.working.sequence.PowerSumSequence;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
@@ -33,6 +34,7 @@ public final class Subjects {
             new DescribedRoots(kinds),
             new ValuesAtAngles(kinds),
             new FloorOfPowers(kinds),
+            new PowerSumSequence(kinds),
             new IdentityUnderCondition(),
             new IntegerRoots(),
             new VietaJumping(),
