@@ -7,10 +7,12 @@ import java.util.Optional;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.RationalValue;
+import rootwright.algebra.value.RootOf;
 import rootwright.working.answer.Answer;
 import rootwright.working.answer.AnswerFormula;
 import rootwright.working.gate.Warning;
@@ -37,7 +39,7 @@ final class TerminalReport {
       paragraph.add(INDENT, "read as: " + reading);
     }
     paragraph.blank();
-    paragraph.line(ink.strong("Answer   ") + ink.strong(answer(solution.answer())));
+    paragraph.add("Answer   ", ink.strong(answer(solution.answer())));
     solution
         .reduced()
         .ifPresent(
@@ -91,10 +93,29 @@ final class TerminalReport {
     String text =
         String.join(
             " or ", AnswerFormula.alternatives(answer).stream().map(UnicodeWriter::write).toList());
+    if (answer instanceof Answer.Values values && areRootsOfOne(values.values())) {
+      return "a root of %s = 0: %s"
+          .formatted(
+              UnicodeWriter.write(PolynomialFormula.of(values.orbit(), "T")),
+              decimals(values.values()));
+    }
     if (answer instanceof Answer.Enclosed enclosed) {
       return text + enclosed(enclosed);
     }
     return answer instanceof Answer.Exact exact ? text + decimal(exact.value()) : text;
+  }
+
+  /** Whether naming the values one by one would say the same polynomial again and again. */
+  private static boolean areRootsOfOne(List<ExactValue> values) {
+    return values.size() > 2 && values.stream().allMatch(value -> value instanceof RootOf);
+  }
+
+  private static String decimals(List<ExactValue> values) {
+    return values.stream()
+        .map(
+            value ->
+                "≈ " + value.decimal(DECIMALS).orElse("?").replace('-', '−').replace("*i", "i"))
+        .collect(Collectors.joining(", "));
   }
 
   private static String enclosed(Answer.Enclosed enclosed) {

@@ -3,13 +3,16 @@ package rootwright.working.gate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.value.ExactRoot;
+import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.ExactValues;
+import rootwright.algebra.value.RootOf;
 import rootwright.working.ask.Asked;
 import rootwright.working.check.exact.Valuation;
 import rootwright.working.problem.Problem;
@@ -88,16 +91,20 @@ public final class AskGate {
     int distinct = orbit.squarefreePart().degree();
     Rational sum = orbit.squarefreePart().coefficient(distinct - 1).negate();
     String count = distinct == 2 ? "two possible values" : distinct + " possible values";
-    String values = distinct <= 6 ? ": " + String.join(" and ", valuesOf(orbit)) : "";
+    String values = distinct <= 6 ? valuesOf(orbit) : "";
     return "The expression is not symmetric: depending on which root has which name it has %s%s. Ask for all possible values, for their sum %s, or fix which root is which."
         .formatted(count, values, UnicodeWriter.write(Formula.number(sum)));
   }
 
-  private static List<String> valuesOf(Polynomial orbit) {
-    return ExactValues.rootsOf(orbit.squarefreePart()).stream()
-        .map(ExactRoot::value)
-        .map(value -> UnicodeWriter.write(value.toFormula()))
-        .toList();
+  /** The values, unless they have no name but their place among the roots of a polynomial. */
+  private static String valuesOf(Polynomial orbit) {
+    List<ExactValue> values =
+        ExactValues.rootsOf(orbit.squarefreePart()).stream().map(ExactRoot::value).toList();
+    return values.stream().anyMatch(value -> value instanceof RootOf)
+        ? ""
+        : values.stream()
+            .map(value -> UnicodeWriter.write(value.toFormula()))
+            .collect(Collectors.joining(" and ", ": ", ""));
   }
 
   private static Warning coincidence(Problem problem) {

@@ -22,7 +22,7 @@ final class ReducePowers implements Route {
   private static final int HIGHEST_POWER = 4_000;
 
   /** Most digits of a number that a person writes. */
-  private static final int LONGEST_NUMBER = 24;
+  private static final int LONGEST_NUMBER = 150;
 
   @Override
   public String name() {

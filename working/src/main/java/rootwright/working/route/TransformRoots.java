@@ -126,10 +126,21 @@ final class TransformRoots implements Route {
     }
     Polynomial squares = Polynomial.ofAscending(List.of(even)).primitive();
     Lines lines = new Lines(setting);
+    Formula x = Formula.name(asked.problem().unknown());
+    lines
+        .in(setting.withFree(asked.problem().unknown()))
+        .add(
+            Idea.EXPAND,
+            "multiply out: only even powers are left",
+            Combination.product(
+                List.of(
+                    new Formula.Application("P", List.of(x)),
+                    new Formula.Application("P", List.of(new Formula.Negative(x))))),
+            PolynomialFormula.of(product, asked.problem().unknown()));
     Formula square = Formula.name(asked.problem().roots().get(0)).power(2);
     lines.addRoots(
         Idea.SQUARE_ROOTS,
-        "P(x)·P(−x) with y = x²; the roots are now the squares",
+        "put y = %s² in it; the roots are now the squares".formatted(asked.problem().unknown()),
         vanishing(squares, "y"),
         new Claim.HasRoots(setting, squares, square));
     Rational sum = powerSum(lines, squares, m, square);

@@ -1,0 +1,130 @@
+package rootwright.working.route;
+
+import java.util.List;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.notation.UnicodeWriter;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
+import rootwright.working.ask.Asked;
+import rootwright.working.problem.Problem;
+import rootwright.working.problem.RootFunction;
+import rootwright.working.step.Idea;
+import rootwright.working.step.Setting;
+import rootwright.working.step.Step;
+
+/**
+ * The product of a quadratic factor over the roots, by its own zeros u and v: every factor is c(r −
+ * u)(r − v), so all of them together are P(u)·P(v), and P is short at u and v because u² and v² are
+ * linear there.
+ */
+final class EvaluateAtZeros implements Route {
+
+  @Override
+  public String name() {
+    return "evaluate-zeros";
+  }
+
+  @Override
+  public String title() {
+    return "put the zeros of the factor into P";
+  }
+
+  @Override
+  public String teaches() {
+    return "A product over the roots of P is a product over the zeros of the factor.";
+  }
+
+  @Override
+  public Attempt attempt(Asked asked) {
+    if (asked.productOverRoots().isEmpty()) {
+      return new Attempt.Declined("the ask is no product of one factor for each root");
+    }
+    RootFunction f = asked.productOverRoots().get();
+    if (!f.isPolynomial() || f.numerator().degree() != 2) {
+      return new Attempt.Declined("the factor is no quadratic expression in the root");
+    } else if (asked.problem().degree() < 2) {
+      return new Attempt.Declined("there is one root only");
+    }
+    return worked(asked.problem(), f.numerator());
+  }
+
+  private Attempt worked(Problem problem, Polynomial factor) {
+    Polynomial p = problem.polynomial();
+    List<String> names = FreshNames.indexed(FreshNames.letter(problem), 2);
+    Formula u = Formula.name(names.get(0));
+    Formula v = Formula.name(names.get(1));
+    Setting zeros = Setting.of(factor, names).withFunction("P", p);
+    Rational c = factor.lead();
+    Rational sum = factor.coefficient(1).over(c).negate();
+    Rational product = factor.coefficient(0).over(c);
+    Polynomial rest = p.remainder(factor);
+    Rational slope = rest.coefficient(1);
+    Rational constant = rest.coefficient(0);
+    Rational both =
+        slope
+            .times(slope)
+            .times(product)
+            .plus(slope.times(constant).times(sum))
+            .plus(constant.times(constant));
+    Lines lines = new Lines(zeros);
+    lines.add(
+        Idea.REDUCE,
+        "%s is zero at %s: divide P by it"
+            .formatted(
+                UnicodeWriter.write(PolynomialFormula.of(factor, problem.unknown())),
+                UnicodeWriter.write(u)),
+        applied(u),
+        PolynomialFormula.of(rest, names.get(0)));
+    lines.add(Idea.READ_COEFFICIENTS, "the two zeros, read off", u.plus(v), Formula.number(sum));
+    lines.add(
+        Idea.READ_COEFFICIENTS, "the two zeros, read off", u.times(v), Formula.number(product));
+    lines.add(
+        Idea.EXPAND,
+        "multiply out",
+        applied(u).times(applied(v)),
+        new Combination()
+            .plus(slope.times(slope), u.times(v))
+            .plus(slope.times(constant), u.plus(v))
+            .plus(constant.times(constant))
+            .formula(),
+        Formula.number(both));
+    lines.addAll(List.of(swap(problem, factor, names)));
+    Rational value = c.power(problem.degree()).times(both).over(p.lead().power(2));
+    Formula scaled =
+        new Combination().plus(c.power(problem.degree()), Formula.number(both)).formula();
+    lines
+        .in(problem.setting())
+        .add(
+            Idea.EVALUATE,
+            "put in",
+            problem.ask(),
+            p.lead().isOne() ? scaled : scaled.over(Formula.number(p.lead()).power(2)),
+            Formula.number(value));
+    return Attempt.Worked.of(title(), lines.steps(), value);
+  }
+
+  private static Formula applied(Formula point) {
+    return new Formula.Application("P", List.of(point));
+  }
+
+  /** The thought that exchanges the two products. */
+  private static Step swap(Problem problem, Polynomial factor, List<String> names) {
+    Formula root = Formula.name(problem.roots().get(0));
+    Formula u = Formula.name(names.get(0));
+    Formula v = Formula.name(names.get(1));
+    Formula each =
+        new Combination().plus(factor.lead(), root.minus(u).times(root.minus(v))).formula();
+    int n = problem.degree();
+    Formula together =
+        new Combination().plus(factor.lead().power(n), applied(u).times(applied(v))).formula();
+    Rational lead = problem.polynomial().lead();
+    return Step.argument(
+        Idea.EVALUATE,
+        "P is its lead times the product of all x − %s".formatted(UnicodeWriter.write(root)),
+        Formula.equation(
+            problem.ask(),
+            new Formula.Aggregate(Formula.Aggregate.Operation.PRODUCT, each),
+            lead.isOne() ? together : together.over(Formula.number(lead).power(2))));
+  }
+}
