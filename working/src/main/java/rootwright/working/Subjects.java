@@ -8,6 +8,7 @@ import rootwright.working.identity.IdentityUnderCondition;
 import rootwright.working.integers.IntegerRoots;
 import rootwright.working.integers.VietaJumping;
 import rootwright.working.kind.Kinds;
+import rootwright.working.letters.TwoPolynomials;
 import rootwright.working.letters.UnknownCoefficients;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
@@ -40,6 +41,7 @@ public final class Subjects {
             new VietaJumping(),
             new BoundsOnNumbers(),
             new ValuesOfNumbers(kinds),
+            new TwoPolynomials(new TwoChecks()),
             new UnknownCoefficients(new TwoChecks()),
             new RootsOfOnePolynomial(kinds));
   }

@@ -97,6 +97,13 @@ final class NumberAt {
     }
   }
 
+  /** How many roots, with multiplicity, two polynomials share at the number. */
+  static int common(LetteredPolynomial one, LetteredPolynomial other, ExactValue number) {
+    NumberAt first = new NumberAt(one, number);
+    NumberAt second = new NumberAt(other, number);
+    return Math.max(0, first.commonDegree(first.coefficients(), second.coefficients()));
+  }
+
   private boolean mayBeRoot(ExactValue value, List<Polynomial> coefficients, int digits) {
     int bits = digits * 10 / 3 + 16;
     try {

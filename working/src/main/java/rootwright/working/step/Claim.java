@@ -126,6 +126,28 @@ public sealed interface Claim {
     }
   }
 
+  /**
+   * The sum or product of a body over all roots r of one polynomial and all roots s of another is
+   * equal to a formula about the first polynomial.
+   *
+   * @param first the setting of the formula; its polynomial has the roots r
+   * @param second the polynomial with the roots s
+   * @param names r and s as they are called in the body, no others occur there
+   * @param aggregate Σ or Π of the body
+   * @param value what it is equal to
+   */
+  record EqualOverPairs(
+      Setting first,
+      Polynomial second,
+      List<String> names,
+      Formula.Aggregate aggregate,
+      Formula value)
+      implements Claim {
+    public EqualOverPairs {
+      names = List.copyOf(names);
+    }
+  }
+
   /** A thought that no computation confirms; shown as such. */
   record Argument() implements Claim {}
 

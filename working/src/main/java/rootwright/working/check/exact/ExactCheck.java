@@ -41,6 +41,8 @@ public final class ExactCheck implements ClaimCheck {
         return CountsByDiscriminant.of(counts);
       } else if (claim instanceof Claim.Extreme extreme) {
         return ExtremeBySigns.of(extreme);
+      } else if (claim instanceof Claim.EqualOverPairs pairs) {
+        return PairsByResultants.of(pairs);
       } else if (claim instanceof Claim.CountOfRoots count) {
         return SolutionSetByFactors.of(count);
       }

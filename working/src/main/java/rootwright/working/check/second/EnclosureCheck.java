@@ -77,6 +77,8 @@ public final class EnclosureCheck implements ClaimCheck {
       return RegionSamples.of(counts);
     } else if (claim instanceof Claim.Extreme extreme) {
       return RegionSamples.of(extreme);
+    } else if (claim instanceof Claim.EqualOverPairs pairs) {
+      return overPairs(pairs, digits);
     } else if (claim instanceof Claim.CountOfRoots count) {
       return SolutionSetByEnclosures.of(count);
     }
@@ -182,6 +184,27 @@ public final class EnclosureCheck implements ClaimCheck {
       }
     }
     return Verdict.confirmed(METHOD, DIGITS);
+  }
+
+  /** Every root of the one with every root of the other. */
+  private Verdict overPairs(Claim.EqualOverPairs claim, int digits) {
+    int bits = bits(digits);
+    Setting shape =
+        new Setting(Polynomial.X.power(2), claim.names(), Map.of(), Map.of(), List.of());
+    boolean sum = claim.aggregate().operation() == Formula.Aggregate.Operation.SUM;
+    ComplexBall total = sum ? ComplexBall.ZERO : ComplexBall.ONE;
+    for (ComplexBall r : enclosures.of(claim.first().polynomial(), digits)) {
+      for (ComplexBall s : enclosures.of(claim.second(), digits)) {
+        ComplexBall value =
+            new BallEvaluation(shape, new Labelling(List.of(r, s)), Map.of(), bits)
+                .of(claim.aggregate().body());
+        total = sum ? total.plus(value) : total.times(value);
+      }
+    }
+    Labelling labelling = new Labelling(enclosures.of(claim.first().polynomial(), digits));
+    ComplexBall value =
+        new BallEvaluation(claim.first(), labelling, Map.of(), bits).of(claim.value());
+    return zero(total.minus(value), value);
   }
 
   private static Verdict zero(ComplexBall difference, ComplexBall value) {

@@ -1,0 +1,66 @@
+package rootwright.working.letters;
+
+import rootwright.algebra.notation.PolynomialReader;
+import rootwright.algebra.notation.Refusal;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.route.ClassProfile;
+import rootwright.working.solve.Given;
+import rootwright.working.solve.Solution;
+import rootwright.working.solve.TwoChecks;
+import rootwright.working.subject.Inquiry;
+import rootwright.working.subject.Subject;
+
+/** Problems about two polynomials: what they share, and expressions in the roots of both. */
+public final class TwoPolynomials implements Subject {
+
+  private final PairKinds kinds;
+
+  /** With the checks that confirm what is shown. */
+  public TwoPolynomials(TwoChecks checks) {
+    kinds = new PairKinds(checks);
+  }
+
+  @Override
+  public String name() {
+    return "two-polynomials";
+  }
+
+  @Override
+  public boolean recognises(Inquiry inquiry) {
+    return PairReader.parts(inquiry)
+        .filter(parts -> parts.stream().allMatch(TwoPolynomials::isPolynomial))
+        .isPresent();
+  }
+
+  private static boolean isPolynomial(String text) {
+    try {
+      PolynomialReader.readWithLetters(text);
+      return true;
+    } catch (UnreadableException words) {
+      return words.refusal().code().equals("which-unknown");
+    }
+  }
+
+  @Override
+  public Given read(Inquiry inquiry) throws UnreadableException {
+    return PairReader.read(inquiry).given();
+  }
+
+  @Override
+  public Solution work(Inquiry inquiry, ClassProfile profile) throws UnreadableException {
+    PairProblem problem = PairReader.read(inquiry);
+    try {
+      return kinds.solve(problem, profile, inquiry.statement().find());
+    } catch (BeyondLettersException beyond) {
+      String sentence = beyond.sentence();
+      throw new UnreadableException(
+          new Refusal(
+              "beyond-letters",
+              Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1) + ".",
+              inquiry.statement().find(),
+              0,
+              "a smaller ask, or numbers for the letters",
+              ""));
+    }
+  }
+}
