@@ -11,7 +11,6 @@ import rootwright.working.problem.Problem;
 import rootwright.working.problem.RootFunction;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
-import rootwright.working.step.Step;
 
 /**
  * The product of a quadratic factor over the roots, by its own zeros u and v: every factor is c(r −
@@ -89,7 +88,7 @@ final class EvaluateAtZeros implements Route {
             .plus(constant.times(constant))
             .formula(),
         Formula.number(both));
-    lines.addAll(List.of(swap(problem, factor, names)));
+    factors(lines, problem, factor, names);
     Rational value = c.power(problem.degree()).times(both).over(p.lead().power(2));
     Formula scaled =
         new Combination().plus(c.power(problem.degree()), Formula.number(both)).formula();
@@ -108,23 +107,31 @@ final class EvaluateAtZeros implements Route {
     return new Formula.Application("P", List.of(point));
   }
 
-  /** The thought that exchanges the two products. */
-  private static Step swap(Problem problem, Polynomial factor, List<String> names) {
+  /** P in linear factors, which exchanges the two products. */
+  private static void factors(Lines lines, Problem problem, Polynomial factor, List<String> names) {
     Formula root = Formula.name(problem.roots().get(0));
-    Formula u = Formula.name(names.get(0));
-    Formula v = Formula.name(names.get(1));
+    Formula x = Formula.name(problem.unknown());
     Formula each =
-        new Combination().plus(factor.lead(), root.minus(u).times(root.minus(v))).formula();
-    int n = problem.degree();
-    Formula together =
-        new Combination().plus(factor.lead().power(n), applied(u).times(applied(v))).formula();
-    Rational lead = problem.polynomial().lead();
-    return Step.argument(
-        Idea.EVALUATE,
-        "P is its lead times the product of all x − %s".formatted(UnicodeWriter.write(root)),
-        Formula.equation(
-            problem.ask(),
-            new Formula.Aggregate(Formula.Aggregate.Operation.PRODUCT, each),
-            lead.isOne() ? together : together.over(Formula.number(lead).power(2))));
+        new Combination()
+            .plus(
+                factor.lead(),
+                Formula.name(names.get(0))
+                    .minus(root)
+                    .times(Formula.name(names.get(1)).minus(root)))
+            .formula();
+    lines
+        .in(problem.setting().withFree(problem.unknown()))
+        .add(
+            Idea.EVALUATE,
+            "%s is %s, and for all roots together that is P at both zeros"
+                .formatted(
+                    UnicodeWriter.write(PolynomialFormula.of(factor, problem.roots().get(0))),
+                    UnicodeWriter.write(each)),
+            applied(x),
+            new Combination()
+                .plus(
+                    problem.polynomial().lead(),
+                    new Formula.Aggregate(Formula.Aggregate.Operation.PRODUCT, x.minus(root)))
+                .formula());
   }
 }
