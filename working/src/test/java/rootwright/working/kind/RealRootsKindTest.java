@@ -31,13 +31,13 @@ class RealRootsKindTest {
     assertThat(Solved.lines(Solved.of("1 -1 -2 1", "real roots"), "sign-rule"))
         .containsExactly(
             "P(x) = x^3 - x^2 - 2*x + 1",
-            "+ − − +",
+            "+ - - +",
             "P(0) = 1",
             "P(1) = 1 - 1 - 2 + 1 = -1",
             "P(2) = 8 - 4 - 4 + 1 = 1",
             "a root in each of (0, 1), (1, 2)",
             "P(-x) = -x^3 - x^2 + 2*x + 1",
-            "− − + +",
+            "- - + +",
             "2 + 1 = 3");
   }
 
@@ -48,7 +48,7 @@ class RealRootsKindTest {
             "P'(x) = 3*(x^2 - 1)",
             "x^3 - 3*x + 1 = x*(x^2 - 1) - (2*x - 1)",
             "x^2 - 1 = (1/2*x + 1/4)*(2*x - 1) - 3/4",
-            "− + − +",
+            "- + - +",
             "+ + + +",
             "3 distinct real roots");
   }
