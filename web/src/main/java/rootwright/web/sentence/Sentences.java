@@ -10,6 +10,7 @@ public final class Sentences {
   public static final List<Sentence> ALL =
       Stream.of(
               AskSentences.ALL,
+              SequenceSentences.ALL,
               RootSentences.ALL,
               LetterSentences.ALL,
               DescribedSentences.ALL,

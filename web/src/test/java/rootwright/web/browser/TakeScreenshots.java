@@ -22,7 +22,8 @@ class TakeScreenshots {
           Map.of(
               "problem", new String[] {"3x^3 - 7x^2 + 2x - 5", "Σ 1/(r-3)"},
               "several-values", new String[] {"x^3 - 5x + 1", "r^2 s + s^2 t + t^2 r"},
-              "power-sum", new String[] {"x^3 - x^2 - 2x + 4", "S_9"}));
+              "power-sum", new String[] {"x^3 - x^2 - 2x + 4", "S_9"},
+              "letters", new String[] {"x^3 - 9x^2 + kx - 15", "k if r = 3s"}));
 
   @Test
   void ofTheMainScreens(@TempDir Path folder) {
@@ -32,6 +33,7 @@ class TakeScreenshots {
         for (int width : new int[] {360, 1280, 1920}) {
           PROBLEMS.forEach((name, problem) -> shoot(desk, into, scheme, width, name, problem));
           shootComposer(desk, into, scheme, width);
+          shootCheck(desk, into, scheme, width);
         }
       }
     }
@@ -44,6 +46,14 @@ class TakeScreenshots {
       visit.page().locator("#compose").click();
       visit.until("document.querySelectorAll('.composed').length === 3");
       picture(visit, into, "compose", width, scheme);
+    }
+  }
+
+  private static void shootCheck(DeskServer desk, Path into, ColorScheme scheme, int width) {
+    try (Visit visit = Visit.of(desk.address(), width, scheme)) {
+      visit.page().navigate(desk.address() + "check.html");
+      visit.page().waitForSelector(".marked .note.slip");
+      picture(visit, into, "check", width, scheme);
     }
   }
 

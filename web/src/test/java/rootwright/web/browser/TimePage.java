@@ -24,6 +24,7 @@ class TimePage {
 
   private static final int VISITS = 7;
   private static final int ROUND_TRIPS = 60;
+  private static final int TYPED = 15;
 
   private static final String[][] PROBLEMS = {
     {"cubic, Σ r²", "3x^3 - 7x^2 + 2x - 5", "Σ r^2"},
@@ -39,6 +40,7 @@ class TimePage {
     try (DeskServer desk = DeskServer.start(new DeskSettings(0, folder))) {
       row("server started", millis(before), "ms");
       visits(desk);
+      typing(desk);
       roundTrips(desk.address());
     }
   }
@@ -63,6 +65,31 @@ class TimePage {
     row("first contentful paint, median of " + VISITS, median(paints), "ms");
     row("answer on the page, median of " + VISITS, median(answers), "ms");
     row("bytes on the wire in all", bytes / 1000, "kB");
+  }
+
+  /** From a key pressed in a blank to its formula on the page. */
+  private static void typing(DeskServer desk) {
+    List<Double> waits = new ArrayList<>();
+    try (Visit visit = Visit.of(desk.address(), 1280, ColorScheme.LIGHT)) {
+      visit.open(PROBLEMS[1][1], PROBLEMS[1][2]);
+      visit
+          .page()
+          .evaluate(
+              "() => { const set = document.querySelector('[data-blank=polynomial] .set');"
+                  + " const input = document.querySelector('[data-blank=polynomial] input');"
+                  + " window.waits = []; let since; input.addEventListener('input', () => since ="
+                  + " performance.now(), true); new MutationObserver(() =>"
+                  + " window.waits.push(performance.now() - since)).observe(set, {childList: true});"
+                  + " }");
+      for (int i = 0; i < TYPED; i++) {
+        visit.type("polynomial", "3x^3 - 7x^2 + 2x - " + (i + 6));
+        visit.until("window.waits.length > " + i);
+        waits.add(number(visit, "window.waits.at(-1)"));
+        visit.worked();
+      }
+    }
+    row("typed to set, median of " + TYPED, median(waits), "ms");
+    row("typed to set, slowest", Collections.max(waits), "ms");
   }
 
   private static void roundTrips(URI desk) throws IOException, InterruptedException {
