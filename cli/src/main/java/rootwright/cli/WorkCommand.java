@@ -5,14 +5,13 @@ import java.nio.file.Path;
 import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import rootwright.desk.Desk;
 import rootwright.working.problem.Statement;
-import rootwright.working.route.ClassProfile;
 
 /** {@code ./rootwright work}: one problem, or a file of them. */
 @Command(
@@ -47,12 +46,7 @@ final class WorkCommand implements Callable<Integer> {
   @Option(names = "--unknown", paramLabel = "LETTER", description = "The letter of the polynomial.")
   @Nullable String unknown;
 
-  @Option(
-      names = "--without",
-      split = ",",
-      paramLabel = "ROUTE",
-      description = "Routes the class does not have yet, by name.")
-  Set<String> without = Set.of();
+  @Mixin ClassOptions taught = new ClassOptions();
 
   @Option(
       names = "--file",
@@ -87,13 +81,19 @@ final class WorkCommand implements Callable<Integer> {
         json
             ? OutputForm.JSON
             : latex ? OutputForm.LATEX : statement ? OutputForm.STATEMENT : OutputForm.TERMINAL;
-    WorkPrinter printer =
-        new WorkPrinter(
-            console,
-            desk,
-            new ClassProfile(without),
-            new Patience(Duration.ofSeconds(seconds)),
-            form);
+    WorkPrinter printer;
+    try {
+      printer =
+          new WorkPrinter(
+              console,
+              desk,
+              taught.profile(desk, console),
+              new Patience(Duration.ofSeconds(seconds)),
+              form);
+    } catch (IllegalArgumentException unfit) {
+      console.err().println("error: " + unfit.getMessage());
+      return ExitStatus.UNREADABLE.code();
+    }
     if (file != null) {
       return new ProblemFile(console, printer).work(file).code();
     }

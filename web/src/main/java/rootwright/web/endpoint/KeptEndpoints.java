@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import rootwright.desk.Desk;
-import rootwright.web.keep.KeptProfile;
+import rootwright.desk.keep.KeptProfile;
 import rootwright.web.keep.RecentProblems;
 
 /** What the desk remembers: the last problems, and which routes the class has. */

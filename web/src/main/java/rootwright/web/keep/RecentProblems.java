@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.type.TypeReference;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import rootwright.desk.keep.KeptFile;
 
 /** The last problems worked on, latest first. */
 public final class RecentProblems {

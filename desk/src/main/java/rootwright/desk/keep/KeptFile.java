@@ -1,4 +1,4 @@
-package rootwright.web.keep;
+package rootwright.desk.keep;
 
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.type.TypeReference;
@@ -16,7 +16,7 @@ import java.nio.file.StandardCopyOption;
  *
  * @param <T> what is kept
  */
-final class KeptFile<T> {
+public final class KeptFile<T> {
 
   private static final ObjectMapper JSON =
       new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
@@ -24,7 +24,8 @@ final class KeptFile<T> {
   private final Path file;
   private final TypeReference<T> type;
 
-  KeptFile(Path file, TypeReference<T> type) {
+  /** The file, which need not exist, and what it holds. */
+  public KeptFile(Path file, TypeReference<T> type) {
     this.file = file;
     this.type = type;
   }
@@ -33,7 +34,7 @@ final class KeptFile<T> {
    * The kept value, or the given one if nothing is kept yet. A file that cannot be read is put
    * aside under another name rather than overwritten.
    */
-  T readOr(T otherwise) {
+  public T readOr(T otherwise) {
     if (!Files.exists(file)) {
       return otherwise;
     }
@@ -48,7 +49,7 @@ final class KeptFile<T> {
   }
 
   /** Keeps a value. */
-  void write(T value) {
+  public void write(T value) {
     Path fresh = file.resolveSibling(file.getFileName() + ".new");
     try {
       Files.createDirectories(file.toAbsolutePath().getParent());
