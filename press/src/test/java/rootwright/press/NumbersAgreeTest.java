@@ -5,15 +5,21 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import rootwright.press.deliverable.Deliverable;
+import rootwright.press.deliverable.Deliverables;
 import rootwright.press.document.Audience;
 import rootwright.press.document.Block;
 import rootwright.press.document.Document;
 import rootwright.press.document.Identity;
+import rootwright.press.document.Layout;
 import rootwright.press.document.Scoring;
+import rootwright.press.paper.BlockedException;
+import rootwright.press.paper.Paper;
 
 /** One document, many outputs: none may show a number that another does not. */
 class NumbersAgreeTest {
@@ -23,6 +29,19 @@ class NumbersAgreeTest {
   static Stream<Document> papers() {
     return Stream.of(Samples.worksheet(), Samples.key(), Samples.solutions())
         .map(NumbersAgreeTest::withoutCode);
+  }
+
+  static Stream<Document> ofOnePaper() {
+    Paper paper = PaperSamples.frozen();
+    return Deliverables.ALL.stream().map(deliverable -> withoutCode(document(deliverable, paper)));
+  }
+
+  private static Document document(Deliverable deliverable, Paper paper) {
+    try {
+      return deliverable.document(paper, "", Layout.USUAL);
+    } catch (BlockedException impossible) {
+      throw new AssertionError(impossible);
+    }
   }
 
   /** A code has digits too, and stands on each page. */
@@ -45,6 +64,20 @@ class NumbersAgreeTest {
     assertThat(numbers(visibleLatex(Printed.text("latex", paper)))).isEqualTo(plain);
     assertThat(numbers(Printed.textLayer(paper).replaceAll("page \\d+ of \\d+", "")))
         .isEqualTo(plain);
+  }
+
+  /** In tables a number may stand in another order: a row of several lines is read line by line. */
+  @ParameterizedTest
+  @MethodSource("ofOnePaper")
+  void everyDocumentOfAPaperShowsTheSameNumbersInEveryOutput(Document paper) {
+    List<String> plain = numbers(Printed.text("text", paper));
+    assertThat(plain).isNotEmpty();
+    assertThat(numbers(visibleHtml(Printed.text("html", paper))))
+        .containsExactlyInAnyOrderElementsOf(plain);
+    assertThat(numbers(visibleLatex(Printed.text("latex", paper))))
+        .containsExactlyInAnyOrderElementsOf(plain);
+    assertThat(numbers(Printed.textLayer(paper).replaceAll("page \\d+ of \\d+", "")))
+        .containsExactlyInAnyOrderElementsOf(plain);
   }
 
   @ParameterizedTest
@@ -109,7 +142,8 @@ class NumbersAgreeTest {
 
   /** What a reader of the page sees: no style, no attributes. */
   private static String visibleHtml(String html) {
-    return html.replaceAll("(?s)<style>.*?</style>|<title>.*?</title>", " ")
+    return counted(html, "(?s)<ol>.*?</ol>", "<li>")
+        .replaceAll("(?s)<style>.*?</style>|<title>.*?</title>", " ")
         .replaceAll("<[^>]*>", " ")
         .replaceAll("&#\\d+;", " ");
   }
@@ -121,8 +155,23 @@ class NumbersAgreeTest {
         Pattern.compile("\\\\setcounter\\{enumi\\}\\{(\\d+)\\}")
             .matcher(body)
             .replaceAll(found -> String.valueOf(Integer.parseInt(found.group(1)) + 1));
-    return counted
+    return counted(counted, "(?s)\\\\begin\\{enumerate\\}\n.*?\\\\end\\{enumerate\\}", "\\item ")
         .replaceAll("p\\{0\\.\\d+\\\\linewidth\\}|0\\.\\d+\\\\linewidth|parskip=0.4em", "")
         .replaceAll("\\\\vspace\\*\\{\\d+mm\\}|\\\\rule\\{\\d+mm\\}\\{0.4pt\\}|leftskip=2em", "");
+  }
+
+  /** Puts the numbers that a browser or TeX adds before the entries of a numbered list. */
+  private static String counted(String source, String list, String entry) {
+    return Pattern.compile(list)
+        .matcher(source)
+        .replaceAll(
+            found -> {
+              String[] entries = found.group().split(Pattern.quote(entry), -1);
+              StringBuilder text = new StringBuilder(entries[0]);
+              for (int k = 1; k < entries.length; k++) {
+                text.append(' ').append(k).append(". ").append(entries[k]);
+              }
+              return Matcher.quoteReplacement(text.toString());
+            });
   }
 }

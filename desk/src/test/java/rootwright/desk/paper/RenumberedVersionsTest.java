@@ -109,6 +109,25 @@ class RenumberedVersionsTest {
         .hasMessageContaining("1B");
   }
 
+  /**
+   * Beside the sum of 1/(r − 3) over the roots of 5x³ − 10x² + x − 4: a lead other than 1, a
+   * negative fraction for a key, the same slips.
+   */
+  @Test
+  void aSiblingIsAlikeInLeadSignAndSlips() throws Exception {
+    FiledPaper two =
+        PAPERS.checked(
+            PAPERS.draft(
+                Orders.order(
+                    List.of(Orders.problem("5x^3 - 10x^2 + x - 4", "Σ 1/(r-3)", AnswerForm.SHORT)),
+                    2,
+                    Arrangement.RENUMBERED)));
+    FiledItem.Problem sibling = (FiledItem.Problem) two.items().get("1B");
+    assertThat(sibling.key()).startsWith("-").contains("/").isNotEqualTo("-19/11");
+    assertThat(sibling.statement().polynomial()).matches("[2-9]\\*x\\^3.*");
+    assertThat(sibling.statement().find()).isEqualTo("Σ 1/(r-3)");
+  }
+
   @Test
   void anItemWithoutSiblingsIsNamedWithAWayOut() {
     assertThatIllegalArgumentException()
