@@ -87,6 +87,9 @@ final class CompositionPrinter {
     for (Condition condition : composed.conditions()) {
       lines.add(INDENT, ink.faint(condition.sentence()));
     }
+    for (String remark : composed.remarks()) {
+      lines.add(INDENT, "beside an earlier one: " + remark);
+    }
     HintLadder.of(composed.solution())
         .ifPresent(
             ladder ->

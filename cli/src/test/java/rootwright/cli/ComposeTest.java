@@ -122,16 +122,7 @@ class ComposeTest {
   void anOrderThatWouldRunForHoursIsNotStartedUnasked() {
     Shell shell =
         compose(
-            "--ask",
-            "Σ r^2",
-            "--degree",
-            "5",
-            "--size",
-            "1000",
-            "--answer",
-            "=-1",
-            "--real",
-            "all");
+            "--ask", "Σ r^2", "--degree", "5", "--size", "1000", "--answer", "=1", "--real", "all");
     assertThat(shell.status()).isEqualTo(2);
     assertThat(shell.err())
         .contains("This order has")

@@ -73,6 +73,7 @@ record CompiledAsk(Problem pattern, String kind, CompiledExpression expression, 
     List<String> found = new ArrayList<>();
     AnswerWish wish = blueprint.answer();
     if (isValue) {
+      evenPowers(blueprint, found);
       constant()
           .filter(value -> !wish.holds(value))
           .ifPresent(
@@ -104,14 +105,33 @@ record CompiledAsk(Problem pattern, String kind, CompiledExpression expression, 
     return found;
   }
 
+  /** Real numbers have no negative even powers. */
+  private void evenPowers(Blueprint blueprint, List<String> found) {
+    boolean allReal =
+        blueprint.polynomial().real() instanceof RealWish.All
+            || (blueprint.polynomial().real() instanceof RealWish.Exactly exactly
+                && exactly.count() == pattern.degree());
+    boolean even =
+        AskedReader.read(pattern).powerSumIndex().filter(index -> index % 2 == 0).isPresent();
+    boolean negative =
+        (blueprint.answer() instanceof AnswerWish.Wanted wanted && wanted.number().signum() < 0)
+            || (blueprint.answer() instanceof AnswerWish.Between between && between.high() < 0);
+    if (allReal && even && negative) {
+      found.add(
+          "with all roots real a sum of even powers is not negative, so it cannot be as wished, “%s”"
+              .formatted(blueprint.answer().text()));
+    }
+  }
+
   /** A wish about the numbers that are the roots is a wish for rational roots. */
   private static void rationalRoots(RootsWish roots, AnswerWish wish, List<String> found) {
     if (roots == RootsWish.IRREDUCIBLE) {
       found.add("an irreducible polynomial cannot have a rational root wanted here");
     } else if (roots.forbidsRationalRoots()) {
       found.add(
-          "the roots are the answer, and “%s” wishes for rational ones, which are not allowed here"
-              .formatted(wish.text()));
+          "the roots are the answer, and “%s” wishes for rational ones, which are not allowed here; wish"
+                  .formatted(wish.text())
+              + " for any answer, or for any roots");
     }
   }
 

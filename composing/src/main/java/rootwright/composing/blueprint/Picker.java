@@ -1,7 +1,6 @@
 package rootwright.composing.blueprint;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,7 +8,6 @@ import java.util.Optional;
 import java.util.Set;
 import rootwright.composing.option.Choices;
 import rootwright.composing.option.KeyPlaces;
-import rootwright.composing.twin.Fingerprint;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Problem;
 import rootwright.working.route.ClassProfile;
@@ -24,7 +22,7 @@ final class Picker {
   private final Judge judge;
   private final KeyPlaces places;
   private final ComposingListener listener;
-  private final Set<String> seen;
+  private final Remembered remembered;
   private final List<Composed> picked = new ArrayList<>();
   private final Map<String, Integer> rejected = new LinkedHashMap<>();
 
@@ -32,14 +30,15 @@ final class Picker {
     this.kinds = kinds;
     this.judge = judge;
     this.places = new KeyPlaces(choices);
-    this.seen = new HashSet<>(known);
+    this.remembered = new Remembered(known);
     this.listener = listener;
   }
 
   /** Works a candidate by all routes and both checks, and picks it unless something is wrong. */
   void offer(Problem candidate) {
-    if (!seen.add(Fingerprint.of(candidate).text())) {
-      reject("a twin of a problem that is there already");
+    Optional<String> twin = remembered.against(candidate);
+    if (twin.isPresent()) {
+      reject(twin.get());
       return;
     }
     Judgement judgement = judge.of(kinds.solve(candidate, ClassProfile.EVERYTHING));
@@ -61,7 +60,8 @@ final class Picker {
             judgement.solution(),
             choices,
             judgement.good(),
-            Conditions.of(candidate, judgement.solution()));
+            Conditions.of(candidate, judgement.solution()),
+            remembered.shifts(candidate));
     picked.add(composed);
     listener.found(composed);
   }

@@ -113,10 +113,15 @@ public final class Families {
           new AskFamily(
               "real-root-count", "how many real roots", "real-roots", d -> one("real roots")),
           new AskFamily(
-              "signed-root-count",
+              "positive-root-count",
               "how many positive roots",
               "positive-roots",
               d -> one("positive roots")),
+          new AskFamily(
+              "negative-root-count",
+              "how many negative roots",
+              "negative-roots",
+              d -> one("negative roots")),
           new AskFamily(
               "whether-all-real",
               "whether all roots are real",

@@ -204,6 +204,11 @@ class CoachOrdersTest {
     return asks;
   }
 
+  @Test
+  void everyKindOfAskThatIsWorkedHasAFamily() {
+    assertThat(Families.kinds()).containsExactlyInAnyOrderElementsOf(new Kinds().names());
+  }
+
   static Stream<Arguments> familiesAndDegrees() {
     return Families.ALL.stream()
         .flatMap(
@@ -243,6 +248,23 @@ class CoachOrdersTest {
         .filteredOn(condition -> condition.standing() == Condition.Standing.PUT_IN)
         .allSatisfy(
             condition -> assertThat(composed.solution().statement()).contains("complex roots"));
+  }
+
+  @Test
+  void twinsAreTurnedAwayByNameAndShiftsAreReported() throws Exception {
+    Blueprint all =
+        Blueprint.of("Σ (r - s)^2", 2, 60, 1)
+            .withPolynomial(new PolynomialWish(2, 5, 1, 1, RootsWish.DISTINCT, new RealWish.Open()))
+            .withWorking(WorkingWish.USUAL.withSlips(OptionalInt.of(0)));
+    Composition composition = compose(all);
+    assertThat(composition.rejected())
+        .containsKey("a twin of one that was looked at before: mirror image");
+    // x² + 2x and x² − 1 have the differences of their roots in common, as have all shifts.
+    assertThat(composition.problems())
+        .filteredOn(each -> !each.remarks().isEmpty())
+        .isNotEmpty()
+        .allSatisfy(
+            each -> assertThat(each.remarks().get(0)).contains("shifted: every root moved by"));
   }
 
   static Stream<Arguments> contradictions() {
@@ -300,6 +322,11 @@ class CoachOrdersTest {
                 .withAsk(new AskWish.OfFamily("cover-up-sum"))
                 .withPolynomial(cubics.withDegree(2)),
             "no ask of this family for degree 2"),
+        Arguments.of(
+            usual
+                .withPolynomial(cubics.withReal(new RealWish.All()))
+                .withAnswer(new AnswerWish.Wanted(Rational.of(-1))),
+            "with all roots real a sum of even powers is not negative"),
         Arguments.of(usual.withMany(0), "the number must be from 1 to 500: 0"),
         Arguments.of(usual.withChoices(6), "choices must be three to five: 6"));
   }

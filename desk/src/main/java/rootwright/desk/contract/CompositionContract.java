@@ -73,6 +73,8 @@ public final class CompositionContract {
           .put("standing", condition.standing().words())
           .put("why", condition.why());
     }
+    ArrayNode remarks = node.putArray("remarks");
+    composed.remarks().forEach(remarks::add);
     node.setAll(ChoicesContract.of(composed.choices(), forms));
     ArrayNode hints = node.putArray("hints");
     HintLadder.of(composed.solution())

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rootwright.algebra.number.Rational;
 import rootwright.composing.blueprint.AnswerWish;
 import rootwright.composing.blueprint.Blueprint;
 import rootwright.composing.blueprint.Composed;
@@ -29,12 +30,15 @@ import rootwright.working.problem.Statement;
 
 class ComposersTableTest {
 
-  /** Billions of candidates, and so rare a wish that it cannot be met within a test. */
+  /**
+   * Billions of candidates, and none meets the wish: the squares of the roots have a product of 1
+   * at least, so their mean is 1 at least.
+   */
   private static final Blueprint ENDLESS =
       Blueprint.of("Σ r^2", 4, 5, 1)
           .withPolynomial(
               new PolynomialWish(4, 300, 1, 1, RootsWish.IRREDUCIBLE, new RealWish.All()))
-          .withAnswer(new AnswerWish.Wanted(rootwright.algebra.number.Rational.of(-1)))
+          .withAnswer(new AnswerWish.Wanted(Rational.of(3)))
           .withWorking(WorkingWish.USUAL.withSlips(OptionalInt.of(0)));
 
   @TempDir Path folder;

@@ -84,6 +84,11 @@ public final class Kinds {
     }
   }
 
+  /** The names of all kinds, in the order in which they are offered a problem. */
+  public List<String> names() {
+    return kinds.stream().map(Kind::name).toList();
+  }
+
   /** The name of the kind of ask of a problem, without working it. */
   public String nameFor(Problem problem) {
     return recognising(problem).name();
