@@ -43,6 +43,9 @@ public final class Units {
     boolean glue = false;
     for (Part part : phrase.parts()) {
       if (part instanceof Part.Words words) {
+        if (glue && Speech.goesOn(words.text())) {
+          made.pause();
+        }
         made.words(words.text(), glue);
         glue = false;
       } else {
@@ -57,6 +60,16 @@ public final class Units {
   /** How many words are spoken for a phrase. */
   public static int words(Phrase phrase, List<String> roots) {
     return of(phrase, Wording.SPOKEN, roots).stream().mapToInt(Unit::words).sum();
+  }
+
+  /** After a formula with pauses inside, one more before the words go on. */
+  private void pause() {
+    Unit last = units.get(units.size() - 1);
+    if (Speech.isOpen(last.text()) && last.text().length() < CaptionRules.LINE) {
+      units.set(
+          units.size() - 1,
+          new Unit(last.text() + ",", last.words(), last.formula(), AFTER_PHRASE));
+    }
   }
 
   private void words(String text, boolean afterFormula) {

@@ -18,12 +18,23 @@ sealed interface Atom {
   /** Whether a row may end before it. */
   boolean mayBreak();
 
-  /** A word. */
-  record Word(String text, double size, Typeface.Cut cut, double room, boolean mayBreak)
+  /**
+   * A word.
+   *
+   * @param width measured once, since it is asked for often
+   */
+  record Word(
+      String text, double size, Typeface.Cut cut, double room, boolean mayBreak, double width)
       implements Atom {
-    @Override
-    public double width() {
-      return Typeface.SERIF.width(text, cut, size);
+
+    /** A word of this size. */
+    static Word of(String text, double size, Typeface.Cut cut, double room, boolean mayBreak) {
+      return new Word(text, size, cut, room, mayBreak, Typeface.SERIF.width(text, cut, size));
+    }
+
+    /** The same after another room, where a row may end. */
+    Word after(double otherRoom) {
+      return new Word(text, size, cut, otherRoom, true, width);
     }
 
     @Override

@@ -48,7 +48,10 @@ public final class Board {
     this.title = title;
     width = (division == Division.WHOLE ? RIGHT : MARGIN - 60) - LEFT;
     List<Mark> marks = new ArrayList<>();
-    marks.add(new Mark.Letters(title, 96, 122, 64, Typeface.Cut.BOLD, Ink.INK));
+    // The typeface has no prime; an apostrophe looks the same.
+    marks.add(
+        new Mark.Letters(
+            title.replace('′', '’').replace('\'', '’'), 96, 122, 64, Typeface.Cut.BOLD, Ink.INK));
     marks.add(Mark.Stroke.line(96, 150, RIGHT, 150, 3, Ink.RULE));
     if (division == Division.WITH_MARGIN) {
       marks.add(Mark.Stroke.line(MARGIN - 30, TOP - 20, MARGIN - 30, BOTTOM, 2, Ink.RULE));
@@ -174,10 +177,15 @@ public final class Board {
       } else if (atom instanceof Atom.Piece piece) {
         all.add(new Atom.Piece(piece.drawing(), piece.key(), piece.sign(), room, true));
       } else if (atom instanceof Atom.Word word) {
-        all.add(new Atom.Word(word.text(), word.size(), word.cut(), room, true));
+        all.add(word.after(room));
       }
     }
     return all;
+  }
+
+  /** Rows of a note stand closer. */
+  private static double noteHeight(Row row) {
+    return Math.max(row.ascent() + row.descent() + 10, 62);
   }
 
   private static double height(Row row) {
@@ -207,7 +215,7 @@ public final class Board {
         Changes.between(
             before.stream().map(each -> each.piece().key()).toList(),
             after.stream().map(each -> each.piece().key()).toList());
-    if (!changes.isChange() || !before.get(0).piece().key().equals(after.get(0).piece().key())) {
+    if (!changes.isChange() || !leftSide(last).equals(leftSide(now))) {
       return;
     }
     List<Mark> struck = new ArrayList<>();
@@ -229,6 +237,14 @@ public final class Board {
     }
   }
 
+  /** What a line is about: everything before its first relation sign. */
+  private static List<String> leftSide(List<Placed> pieces) {
+    return pieces.stream()
+        .map(each -> each.piece().key())
+        .takeWhile(key -> !Pieces.isRelation(key))
+        .toList();
+  }
+
   private static List<Placed> terms(List<Placed> pieces) {
     return pieces.stream().filter(each -> !each.piece().sign()).toList();
   }
@@ -242,11 +258,11 @@ public final class Board {
             .then("", Phrase.words("."));
     List<Row> set =
         Row.filled(Setter.phrase(text, Typeface.Cut.PLAIN, RIGHT - MARGIN), RIGHT - MARGIN, 0);
-    double height = set.stream().mapToDouble(row -> height(row) - 22).sum();
+    double height = set.stream().mapToDouble(Board::noteHeight).sum();
+    from = Math.max(marginY, Math.min(from, BOTTOM - height));
     if (warnings > 0 && from + height > BOTTOM + GAP) {
       return;
     }
-    from = Math.max(TOP, Math.min(from, BOTTOM - height));
     List<Mark> marks = new ArrayList<>();
     double at = from;
     for (Row row : set) {
@@ -259,7 +275,7 @@ public final class Board {
           marks.add(new Mark.Outline(piece.drawing(), x, baseline - piece.ascent(), Ink.INK));
         }
       }
-      at += height(row) - 22;
+      at += noteHeight(row);
     }
     marks.add(Mark.Stroke.line(MARGIN - 16, from - 6, MARGIN - 16, at - 10, 8, Ink.WARNING));
     layers.add(new Layer(reveal, "Warning: " + text.plain(), marks));

@@ -16,6 +16,9 @@ final class GlyphPath {
   private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
   private static final Map<String, List<Placed>> KNOWN = new ConcurrentHashMap<>();
 
+  private static final Map<String, String> GLYPHS = new ConcurrentHashMap<>();
+  private static final Map<String, String> WHOLE = new ConcurrentHashMap<>();
+
   private GlyphPath() {}
 
   /** A glyph with its distance from the beginning of the text; no path for a blank. */
@@ -23,6 +26,20 @@ final class GlyphPath {
 
   static List<Placed> of(String text, Typeface.Cut cut) {
     return KNOWN.computeIfAbsent(cut + text, fresh -> outlined(text, cut));
+  }
+
+  /** The whole text as one outline. */
+  static String whole(String text, Typeface.Cut cut) {
+    return WHOLE.computeIfAbsent(
+        cut + text,
+        fresh ->
+            path(
+                Typeface.SERIF
+                    .font(cut)
+                    .deriveFont(100f)
+                    .createGlyphVector(EXACT, text)
+                    .getOutline()
+                    .getPathIterator(null)));
   }
 
   private static List<Placed> outlined(String text, Typeface.Cut cut) {

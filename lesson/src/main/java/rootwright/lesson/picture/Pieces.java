@@ -82,12 +82,17 @@ final class Pieces {
                         && power.base() instanceof Formula.Sum));
   }
 
+  /** Whether a piece is the sign between two sides. */
+  static boolean isRelation(String key) {
+    return RELATIONS.contains(key);
+  }
+
   /** A side that fits a row is not broken: the row ends before its relation sign. */
   private List<Atom.Piece> unbrokenSides() {
     List<Atom.Piece> result = new ArrayList<>();
     for (int from = 0; from < pieces.size(); ) {
       int to = from + 1;
-      while (to < pieces.size() && !RELATIONS.contains(pieces.get(to).key())) {
+      while (to < pieces.size() && !isRelation(pieces.get(to).key())) {
         to++;
       }
       List<Atom.Piece> side = pieces.subList(from, to);

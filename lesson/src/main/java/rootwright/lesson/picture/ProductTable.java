@@ -19,7 +19,8 @@ import rootwright.press.formula.Style;
  */
 public final class ProductTable {
 
-  private static final double SIZE = 40;
+  private static final double SIDE = 470;
+  private static final double LARGEST = 40;
   private static final double ROW = 74;
 
   private ProductTable() {}
@@ -34,9 +35,9 @@ public final class ProductTable {
       MultivariatePolynomial left, MultivariatePolynomial right, List<String> names) {
     List<Monomial> rows = List.copyOf(left.terms().descendingKeySet());
     List<Monomial> columns = List.copyOf(right.terms().descendingKeySet());
-    double width = RootFigure.SIDE / (columns.size() + 1);
+    double width = SIDE / (columns.size() + 1);
     List<Mark> marks = new ArrayList<>();
-    marks.add(Mark.Stroke.line(0, ROW - 8, RootFigure.SIDE, ROW - 8, 3, Ink.RULE));
+    marks.add(Mark.Stroke.line(0, ROW - 8, SIDE, ROW - 8, 3, Ink.RULE));
     marks.add(Mark.Stroke.line(width - 6, 0, width - 6, ROW * (rows.size() + 1), 3, Ink.RULE));
     for (int j = 0; j < columns.size(); j++) {
       cell(columns.get(j), names, (j + 1) * width, 0, width, 0, marks);
@@ -77,7 +78,10 @@ public final class ProductTable {
         PolynomialFormula.of(
             MultivariatePolynomial.term(rootwright.algebra.number.Rational.ONE, monomial), names);
     Drawing drawing =
-        Engraver.engrave(FormulaScripts.USUAL.latex().apply(formula), Style.TEXT, SIZE);
+        Engraver.engrave(
+            FormulaScripts.USUAL.latex().apply(formula),
+            Style.TEXT,
+            Math.min(LARGEST, width * 0.4));
     double left = x + (width - drawing.width()) / 2;
     double baseline = y + 46;
     marks.add(

@@ -11,7 +11,7 @@ import rootwright.algebra.polynomial.Polynomial;
 public final class RootFigure {
 
   /** The width and the height of a figure. */
-  public static final double SIDE = 460;
+  public static final double SIDE = 380;
 
   private static final int DIGITS = 15;
   private static final int STEPS = 240;

@@ -90,7 +90,7 @@ final class Setter {
     if (run.isEmpty()) {
       return blank;
     }
-    atoms.add(new Atom.Word(run.toString(), SIZE, cut, blank ? room() : 0, blank));
+    atoms.add(Atom.Word.of(run.toString(), SIZE, cut, blank ? room() : 0, blank));
     run.setLength(0);
     return false;
   }

@@ -1,7 +1,6 @@
 package rootwright.lesson.picture;
 
 import java.util.LinkedHashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import rootwright.press.markup.Markup;
@@ -171,20 +170,29 @@ public final class SvgWriter {
                 number(letters.x()), number(letters.baseline()), number(letters.size() / 100)),
         "fill",
         letters.ink().colour());
-    for (GlyphPath.Placed glyph : GlyphPath.of(letters.text(), letters.cut())) {
-      if (!glyph.path().isEmpty() && kept == Glyphs.INLINE) {
-        into.empty(
-            "path", "transform", "translate(%s 0)".formatted(number(glyph.x())), "d", glyph.path());
-      } else if (!glyph.path().isEmpty()) {
-        String name = glyphs.computeIfAbsent(glyph.path(), path -> "g" + glyphs.size());
-        into.empty("use", "xlink:href", "#" + name, "href", "#" + name, "x", number(glyph.x()));
+    if (kept == Glyphs.INLINE) {
+      into.empty("path", "d", GlyphPath.whole(letters.text(), letters.cut()));
+    } else {
+      for (GlyphPath.Placed glyph : GlyphPath.of(letters.text(), letters.cut())) {
+        if (!glyph.path().isEmpty()) {
+          String name = glyphs.computeIfAbsent(glyph.path(), path -> "g" + glyphs.size());
+          into.empty("use", "xlink:href", "#" + name, "href", "#" + name, "x", number(glyph.x()));
+        }
       }
     }
     into.close();
   }
 
+  /** A number with at most two decimals. Drawings have very many, so no formatter is asked. */
   static String number(double value) {
-    String text = String.format(Locale.ROOT, "%.2f", value);
-    return text.contains(".") ? text.replaceAll("\\.?0+$", "") : text;
+    long hundredths = Math.round(value * 100);
+    String sign = hundredths < 0 ? "-" : "";
+    long whole = Math.abs(hundredths) / 100;
+    long rest = Math.abs(hundredths) % 100;
+    if (rest == 0) {
+      return sign + whole;
+    }
+    String decimals = rest % 10 == 0 ? Long.toString(rest / 10) : (rest < 10 ? "0" : "") + rest;
+    return sign + whole + "." + decimals;
   }
 }

@@ -54,13 +54,28 @@ public final class Speech {
   /** A phrase in words. */
   public static String of(Phrase phrase, List<String> roots) {
     StringBuilder text = new StringBuilder();
+    boolean open = false;
     for (Part part : phrase.parts()) {
-      text.append(
-          part instanceof Part.Words words
-              ? words(words.text())
-              : of(((Part.Mathematics) part).formula(), roots));
+      if (part instanceof Part.Words words) {
+        text.append(open && goesOn(words.text()) ? "," : "").append(words(words.text()));
+        open = false;
+      } else {
+        String spoken = of(((Part.Mathematics) part).formula(), roots);
+        text.append(spoken);
+        open = isOpen(spoken);
+      }
     }
     return text.toString().strip();
+  }
+
+  /** Whether a formula has pauses inside, so that it needs one at its end if words follow. */
+  public static boolean isOpen(String spoken) {
+    return spoken.indexOf(',') >= 0;
+  }
+
+  /** Whether words go on without a sign. */
+  public static boolean goesOn(String words) {
+    return words.length() > 1 && words.charAt(0) == ' ' && Character.isLetter(words.charAt(1));
   }
 
   /** Words as they are said: signs that people write between words are read out. */

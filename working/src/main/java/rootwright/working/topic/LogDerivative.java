@@ -49,7 +49,7 @@ final class LogDerivative implements Topic {
             "log-derivative",
             "P′ over P is the sum of the simple fractions",
             "`P'(x)/P(x)` is the sum of `1/(x - r)` over all roots r, each as often as it occurs.",
-            List.of("x is no root of P", "roots may occur more than once"),
+            List.of("x is no root of P; nothing is needed of the roots"),
             SUM,
             new Proof(
                 List.of(

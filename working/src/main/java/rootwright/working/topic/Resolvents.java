@@ -51,7 +51,7 @@ final class Resolvents implements Topic {
             "resolvents",
             "The values are the roots of one polynomial",
             "The different images `E_1, …, E_m` of an expression, when the names of the roots are exchanged, are the roots of a polynomial whose coefficients are symmetric in the roots of P.",
-            List.of("all names may be exchanged", "one value only when all images are equal"),
+            List.of("all names may be exchanged", "for one value, that all images are equal"),
             SUM,
             new Proof(
                 List.of(

@@ -48,11 +48,11 @@ final class SymmetricPolynomials implements Topic {
     return List.of(
         new Fact(
             "symmetric-polynomials",
-            "Everything symmetric is made of `e`",
+            "Everything symmetric is made of elementary ones",
             "Every polynomial in `r_1, …, r_n` that does not change when they are exchanged is a polynomial in `e_1, …, e_n`, and in only one way. Whole coefficients stay whole.",
             List.of(
                 "the expression is symmetric",
-                "no division is needed: it holds over every commutative ring"),
+                "coefficients that can be added and multiplied; nothing is divided"),
             BUILT,
             new Proof(
                 List.of(
