@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.Optional;
 import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.stop.Stop;
 
 /**
  * Powers of the unknown modulo the monic integer polynomial whose roots are a·r, where r runs over
@@ -18,6 +19,8 @@ final class MonicPowers {
   /** Q = y^n + tail[n−1]·y^(n−1) + … + tail[0]. */
   private final BigInteger[] tail;
 
+  private final Optional<WordPowers> words;
+
   MonicPowers(Polynomial polynomial) {
     Polynomial primitive = polynomial.primitive();
     int degree = primitive.degree();
@@ -28,6 +31,7 @@ final class MonicPowers {
       tail[k] = primitive.numerator(k).multiply(scale);
       scale = scale.multiply(lead);
     }
+    words = WordPowers.modulo(tail);
   }
 
   int degree() {
@@ -136,15 +140,31 @@ final class MonicPowers {
 
   /** The remainder of y^exponent modulo Q, constant term first. */
   private Optional<BigInteger[]> power(BigInteger exponent, long limit) {
-    BigInteger[] value = new BigInteger[degree()];
-    Arrays.fill(value, BigInteger.ZERO);
     // The highest bits of the exponent that stay under the degree need no reduction at all.
     int unread = Math.max(0, exponent.bitLength() - 31);
     while (exponent.shiftRight(unread).intValueExact() >= degree()) {
       unread++;
     }
-    value[exponent.shiftRight(unread).intValueExact()] = BigInteger.ONE;
-    for (int bit = unread - 1; bit >= 0; bit--) {
+    long[] first = new long[degree()];
+    first[exponent.shiftRight(unread).intValueExact()] = 1;
+    int bit = unread - 1;
+    if (words.isPresent()) {
+      Optional<long[]> next = Optional.of(first);
+      for (; bit >= 0 && next.isPresent(); bit--) {
+        first = next.get();
+        next = words.get().squared(first, exponent.testBit(bit));
+      }
+      if (next.isPresent()) {
+        first = next.get();
+      } else {
+        // The squaring that did not fit has still to be done.
+        bit++;
+      }
+    }
+    BigInteger[] value =
+        Arrays.stream(first).mapToObj(BigInteger::valueOf).toArray(BigInteger[]::new);
+    for (; bit >= 0; bit--) {
+      Stop.ifUnwanted();
       value = square(value);
       if (exponent.testBit(bit)) {
         value = timesUnknown(value);
