@@ -76,13 +76,21 @@ final class LetterEquations {
   }
 
   private LetterEquation product(Condition.Zeros condition) {
-    Formula product =
-        new Formula.Aggregate(Formula.Aggregate.Operation.PRODUCT, condition.zeros().get(0));
+    Formula zero = condition.zeros().get(0);
+    // The square of r − s has half as many images, and is zero with it.
+    Formula body = isDifferenceOfRoots(zero) ? zero.power(2) : zero;
+    Formula product = new Formula.Aggregate(Formula.Aggregate.Operation.PRODUCT, body);
     RationalFunction value =
         constant(product)
             .orElseThrow(() -> new IllegalStateException("a product over all namings varies"));
     return new LetterEquation(
         condition, LetterEquation.Shape.PRODUCT, product, value, problem.setting());
+  }
+
+  private boolean isDifferenceOfRoots(Formula zero) {
+    return problem.roots().size() > 1
+        && zero.equals(
+            Formula.name(problem.roots().get(0)).minus(Formula.name(problem.roots().get(1))));
   }
 
   /** E₁ = E₂ = … = 0 for one naming: ∏(E₁ + T·E₂ + T²·E₃ + …) is zero for every T. */

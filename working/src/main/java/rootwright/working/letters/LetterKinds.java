@@ -84,8 +84,15 @@ final class LetterKinds {
       throw new BeyondLettersException(
           "a least or greatest value is worked where the conditions are about the nature of the roots");
     }
+    if (problem.ask() instanceof LetterAsk.Relation) {
+      return relation(problem);
+    }
     if (problem.polynomial().letters().size() > 1) {
-      throw new BeyondLettersException("one letter is found from conditions, not several");
+      if (!(problem.ask() instanceof LetterAsk.Letters)) {
+        throw new BeyondLettersException(
+            "with several letters and conditions one may ask for the letters, or for the condition");
+      }
+      return system(problem, profile);
     }
     LettersAsked asked = new LettersAsked(problem, LetterSolution.of(problem));
     return problem.ask() instanceof LetterAsk.Value value
@@ -165,6 +172,70 @@ final class LetterKinds {
         solution("extreme", problem, answer, conditions, warnings, second),
         new RouteRunner(checks).run(ExtremeRoutes.ALL, asked, answer, profile),
         SlipRunner.run(ExtremeRoutes.SLIPS, asked, answer));
+  }
+
+  /** What the one condition says of the letters. */
+  private Solution relation(LetteredProblem problem) {
+    List<LetterEquation> equations = new LetterEquations(problem).all();
+    if (equations.size() != 1 || equations.get(0).shape() == LetterEquation.Shape.JOINT) {
+      throw new BeyondLettersException(
+          "the condition between the letters is worked for one equation");
+    }
+    LetterEquation equation = equations.get(0);
+    SecondOpinion second = checks.require(equation.expression(), equation.claim());
+    Formula written = equation.written();
+    RationalFunction value =
+        written instanceof Formula.Negative
+                || (written instanceof Formula.Sum sum
+                    && sum.terms().get(0) instanceof Formula.Negative)
+            ? equation.value().negate()
+            : equation.value();
+    Formula numerator = InLetters.formula(value.numerator(), problem.polynomial().letters());
+    Answer answer = new Answer.FunctionOf(Formula.equation(numerator, Formula.number(0)));
+    List<Warning> warnings = new ArrayList<>();
+    LetterWarnings.lead(problem).ifPresent(warnings::add);
+    return joined(
+        solution("relation", problem, answer, List.of(), warnings, second),
+        new RouteRunner(checks)
+            .run(
+                List.of(new RelationRoute(equation, answer)),
+                problem,
+                answer,
+                ClassProfile.EVERYTHING),
+        new SlipRunner.Slipped(List.of(), List.of()));
+  }
+
+  /** Several letters together. */
+  private Solution system(LetteredProblem problem, ClassProfile profile) {
+    SystemAsked asked = SystemAsked.of(problem);
+    for (LetterEquation equation : asked.equations()) {
+      checks.require(equation.expression(), equation.claim());
+    }
+    List<Warning> warnings = new ArrayList<>();
+    for (String reason : asked.reasons()) {
+      warnings.add(
+          new Warning(
+              WarningCode.EXTRANEOUS,
+              "A solution of the equations is thrown out: %s.".formatted(reason)));
+    }
+    if (asked.kept().isEmpty()) {
+      warnings.add(
+          new Warning(
+              WarningCode.NO_PARAMETER,
+              "No values of the letters are left; “no such value” is the answer."));
+    } else if (asked.kept().size() > 1) {
+      warnings.add(
+          new Warning(
+              WarningCode.SEVERAL_PARAMETERS,
+              "%d solutions satisfy the conditions; ask for all of them."
+                  .formatted(asked.kept().size())));
+    }
+    LetterWarnings.lead(problem).ifPresent(warnings::add);
+    SecondOpinion second = checks.require(problem.ask().shown(), asked.claim());
+    return joined(
+        solution("letters", problem, asked.answer(), List.of(), warnings, second),
+        new RouteRunner(checks).run(List.of(new SystemRoute()), asked, asked.answer(), profile),
+        new SlipRunner.Slipped(List.of(), List.of()));
   }
 
   /** An expression as a function of the letters. */

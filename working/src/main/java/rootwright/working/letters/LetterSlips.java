@@ -52,8 +52,8 @@ final class LetterSlips {
                               .objection()
                               .filter(objection -> sorts.contains(objection.sort()))
                               .isPresent())
+              .filter(candidate -> candidate.kept() || candidate.value().isReal())
               .map(Candidate::value)
-              .filter(ExactValue::isReal)
               .toList();
       return kept.size() == asked.solution().kept().size()
           ? List.of()

@@ -23,19 +23,31 @@ final class LetterWarnings {
   static List<Warning> of(LettersAsked asked) {
     List<Warning> warnings = new ArrayList<>();
     LetterSolution solution = asked.solution();
+    List<String> complex = new ArrayList<>();
     for (Candidate candidate : solution.thrownOut()) {
-      candidate
-          .objection()
-          .ifPresent(
-              objection ->
-                  warnings.add(
-                      new Warning(
-                          code(objection.sort(), asked),
-                          "%s = %s solves the equations and is thrown out: %s."
-                              .formatted(
-                                  asked.letter(),
-                                  LetterSolution.text(candidate.value()),
-                                  objection.words()))));
+      Candidate.Objection objection = candidate.objection().orElseThrow();
+      if (code(objection.sort(), asked) == WarningCode.DOMAIN_OPEN) {
+        complex.add(LetterSolution.text(candidate.value()));
+        continue;
+      }
+      warnings.add(
+          new Warning(
+              code(objection.sort(), asked),
+              "%s = %s solves the equations and is thrown out: %s."
+                  .formatted(
+                      asked.letter(), LetterSolution.text(candidate.value()), objection.words())));
+    }
+    if (!complex.isEmpty()) {
+      warnings.add(
+          new Warning(
+              WarningCode.DOMAIN_OPEN,
+              "%s is taken to be real. Over the complex numbers there %s too: %s."
+                  .formatted(
+                      asked.letter(),
+                      complex.size() == 1
+                          ? "is one value more"
+                          : "are %d values more".formatted(complex.size()),
+                      String.join(" and ", complex))));
     }
     int kept = solution.kept().size();
     if (kept == 0) {

@@ -10,7 +10,6 @@ import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.Inverse;
 import rootwright.algebra.roots.ResidueAlgebra;
-import rootwright.algebra.roots.Resultant;
 import rootwright.algebra.value.ExactRoot;
 import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.ExactValues;
@@ -92,6 +91,10 @@ final class NumberAt {
           candidates.stream().filter(value -> mayBeRoot(value, coefficients, precision)).toList();
       if (left.size() == distinct) {
         return left;
+      }
+      if (left.size() < distinct) {
+        throw new IllegalStateException(
+            "%d of %d distinct roots are found at %s".formatted(left.size(), distinct, number));
       }
       candidates = left;
     }
@@ -187,7 +190,7 @@ final class NumberAt {
     Polynomial vanishing = Polynomial.ONE;
     for (int point = 0; point <= degree; point++) {
       Rational x = Rational.of(point);
-      Rational value = Resultant.of(minimal, at(x));
+      Rational value = field.norm(at(x));
       Rational scale = value.minus(sum.at(x)).over(vanishing.at(x));
       sum = sum.plus(vanishing.times(scale));
       vanishing = vanishing.times(Polynomial.withRoots(List.of(x)));

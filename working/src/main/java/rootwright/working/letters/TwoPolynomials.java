@@ -1,12 +1,12 @@
 package rootwright.working.letters;
 
 import rootwright.algebra.notation.PolynomialReader;
-import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
+import rootwright.working.solve.UnconfirmedException;
 import rootwright.working.subject.Inquiry;
 import rootwright.working.subject.Subject;
 
@@ -52,15 +52,10 @@ public final class TwoPolynomials implements Subject {
     try {
       return kinds.solve(problem, profile, inquiry.statement().find());
     } catch (BeyondLettersException beyond) {
-      String sentence = beyond.sentence();
-      throw new UnreadableException(
-          new Refusal(
-              "beyond-letters",
-              Character.toUpperCase(sentence.charAt(0)) + sentence.substring(1) + ".",
-              inquiry.statement().find(),
-              0,
-              "a smaller ask, or numbers for the letters",
-              ""));
+      throw BeyondLettersException.refused(beyond.sentence(), inquiry.statement());
+    } catch (UnconfirmedException unconfirmed) {
+      throw BeyondLettersException.refused(
+          String.valueOf(unconfirmed.getMessage()), inquiry.statement());
     }
   }
 }

@@ -2,6 +2,7 @@ package rootwright.working.step;
 
 import java.util.List;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.value.ExactValue;
@@ -145,6 +146,22 @@ public sealed interface Claim {
       implements Claim {
     public EqualOverPairs {
       names = List.copyOf(names);
+    }
+  }
+
+  /**
+   * These rows of values are all common solutions of equations in several letters.
+   *
+   * @param letters how many letters there are
+   * @param equations polynomials that must be zero; the k-th letter, counted from 1, is unknown k
+   * @param rows the solutions, one rational number for each letter
+   */
+  record SystemSolutions(
+      int letters, List<MultivariatePolynomial> equations, List<List<Rational>> rows)
+      implements Claim {
+    public SystemSolutions {
+      equations = List.copyOf(equations);
+      rows = rows.stream().map(List::copyOf).toList();
     }
   }
 

@@ -91,7 +91,7 @@ public record LetteredSetting(
     }
     Map<String, Polynomial> applied = new HashMap<>();
     functions.forEach((name, function) -> applied.put(name, at(function, numbers)));
-    return Optional.of(new Setting(special, roots, applied, definitions, List.of()));
+    return Optional.of(new Setting(special, roots, applied, definitions, letters));
   }
 
   private Polynomial at(MultivariatePolynomial lettered, Map<String, Rational> numbers) {

@@ -48,6 +48,59 @@ class LettersFromConditionsTest {
     assertThat(Lettered.answer(polynomial, find)).isEqualTo(answer);
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        // Powers of x² − 3x + 1 = 0 brought down by hand: x⁶ = 144x − 55.
+        "x^6 + αx + β; α, β if x^2 - 3x + 1 divides; alpha = -144, beta = 55",
+        // Dickson, First Course in the Theory of Equations, 1922, section 21, exercises 4 and 10.
+        "x^3 - 6x^2 + cx + d; c, d if 1 + sqrt(-5) is a root; c = 14, d = -24",
+        "x^4 - 2x^3 + ax^2 + bx + 2; a, b if 2 - sqrt(3) is a root; a = -5, b = -6",
+        // Hall and Knight, Higher Algebra, 1887, Examples XXXV.b 4 (number from memory): a root i.
+        "x^4 + 4x^3 + ax^2 + bx + 5; a, b if i is a root; a = 6, b = 4",
+        // (x − 1)²(x + 2), and (x − 1)(x + 1/2)².
+        "x^3 + ax + b; a, b if 1 is a root and a double root;"
+            + " a = -3, b = 2 or a = -3/4, b = -1/4",
+        "x^2 + ax + b; a, b if 2 is a root and 3 is a root; a = -5, b = 6",
+      })
+  void severalLettersAreFoundTogether(String polynomial, String find, String answer)
+      throws Exception {
+    assertThat(Lettered.answer(polynomial, find)).isEqualTo(answer);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = ';',
+      value = {
+        // Dickson 1922, section 20 exercise 4, section 105 exercise 8, and p 153 exercise 2.
+        "x^3 + px^2 + qx + r; condition if one root is the negative of another; p*q - r = 0",
+        "x^3 + px^2 + qx + r; condition if roots in harmonic progression;"
+            + " 9*p*q*r - 2*q^3 - 27*r^2 = 0",
+        "x^4 + px^3 + qx^2 + rx + s; condition if one root is the negative of another;"
+            + " p^2*s - p*q*r + r^2 = 0",
+      })
+  void theConditionBetweenLettersIsThePublishedOne(String polynomial, String find, String answer)
+      throws Exception {
+    assertThat(Lettered.answer(polynomial, find)).isEqualTo(answer);
+  }
+
+  @Test
+  void valuesWithoutSquareRootsAreFoundToo() throws UnreadableException {
+    Solution solution = Lettered.work("x^3 + kx + 1", "k if r = 2s");
+    // k³ = −343/36 by the roots 2s, s, −3s with 6s³ = 1.
+    assertThat(Lettered.text(solution)).isEqualTo("root(36*x^3 + 343, 1)");
+    assertThat(Lettered.codes(solution)).contains("domain-open");
+  }
+
+  @Test
+  void twoConditionsHoldForOneNamingTogether() throws UnreadableException {
+    // Roots 2s, s, 3s: e₁ = 6s = −1, and 6s³ = −1 does not fit.
+    assertThat(Lettered.answer("x^3 + x^2 + kx + 1", "k if r = 2s and t = 3s"))
+        .isEqualTo("no such value");
+    assertThat(Lettered.answer("x^3 - 6x^2 + kx - 6", "k if r = 2s and t = 3s")).isEqualTo("11");
+  }
+
   @Test
   void valuesAtWhichTheRootsAreNotRealAreNamedAndThrownOut() throws UnreadableException {
     Solution solution = Lettered.work("x^2 - (m-1)x + (m+1)", "m if r^2 + s^2 = 4 and roots real");

@@ -43,6 +43,8 @@ public final class ExactCheck implements ClaimCheck {
         return ExtremeBySigns.of(extreme);
       } else if (claim instanceof Claim.EqualOverPairs pairs) {
         return PairsByResultants.of(pairs);
+      } else if (claim instanceof Claim.SystemSolutions system) {
+        return SystemByElimination.of(system);
       } else if (claim instanceof Claim.CountOfRoots count) {
         return SolutionSetByFactors.of(count);
       }

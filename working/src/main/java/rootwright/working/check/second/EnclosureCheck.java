@@ -79,6 +79,8 @@ public final class EnclosureCheck implements ClaimCheck {
       return RegionSamples.of(extreme);
     } else if (claim instanceof Claim.EqualOverPairs pairs) {
       return overPairs(pairs, digits);
+    } else if (claim instanceof Claim.SystemSolutions system) {
+      return SystemByDeterminants.of(system);
     } else if (claim instanceof Claim.CountOfRoots count) {
       return SolutionSetByEnclosures.of(count);
     }
