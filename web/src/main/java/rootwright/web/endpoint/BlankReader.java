@@ -22,8 +22,8 @@ record BlankReader(Desk desk, Statement statement, Optional<Given> given) {
   /** An ask that says nothing about root names, to read a polynomial alone. */
   private static final String ANY_ASK = "discriminant";
 
-  /** The blank that is read as a polynomial: it may be an equation or a list of coefficients. */
-  private static final String POLYNOMIAL = "polynomial";
+  /** The blanks that are read as polynomials: equations and lists of coefficients among them. */
+  private static final Set<String> POLYNOMIALS = Set.of("polynomial", "other");
 
   /** The blank whose text stands behind the word "if". */
   private static final String CONDITION = "condition";
@@ -44,7 +44,7 @@ record BlankReader(Desk desk, Statement statement, Optional<Given> given) {
     if (MAY_BE_WORDS.contains(blank)) {
       return formulaOrWords(text);
     }
-    return blank.equals(POLYNOMIAL) ? polynomial(text) : FormulaReader.formula(text);
+    return POLYNOMIALS.contains(blank) ? polynomial(text) : FormulaReader.formula(text);
   }
 
   private Optional<Formula> fromWhole(String blank, String text) {

@@ -13,6 +13,7 @@ public final class Sentences {
               SequenceSentences.ALL,
               RootSentences.ALL,
               LetterSentences.ALL,
+              PairSentences.ALL,
               DescribedSentences.ALL,
               GivenSentences.ALL)
           .flatMap(List::stream)
