@@ -2,8 +2,10 @@ package rootwright.working;
 
 import java.util.List;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.clothing.DisguisedEquations;
 import rootwright.working.described.DescribedRoots;
 import rootwright.working.described.ValuesAtAngles;
+import rootwright.working.fraction.NumeratorsOverRoots;
 import rootwright.working.identity.IdentityUnderCondition;
 import rootwright.working.integers.IntegerRoots;
 import rootwright.working.integers.VietaJumping;
@@ -20,6 +22,7 @@ import rootwright.working.subject.Inquiry;
 import rootwright.working.subject.RootsOfOnePolynomial;
 import rootwright.working.subject.Subject;
 import rootwright.working.surd.FloorOfPowers;
+import rootwright.working.surd.LeastPolynomials;
 import rootwright.working.values.BoundsOnNumbers;
 import rootwright.working.values.ValuesOfNumbers;
 
@@ -35,7 +38,10 @@ public final class Subjects {
             new DescribedRoots(kinds),
             new ValuesAtAngles(kinds),
             new FloorOfPowers(kinds),
+            new LeastPolynomials(),
+            new NumeratorsOverRoots(kinds),
             new PowerSumSequence(kinds),
+            new DisguisedEquations(),
             new IdentityUnderCondition(),
             new IntegerRoots(),
             new VietaJumping(),
