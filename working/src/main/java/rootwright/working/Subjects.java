@@ -3,6 +3,7 @@ package rootwright.working;
 import java.util.List;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.clothing.DisguisedEquations;
+import rootwright.working.clothing.TriangleSides;
 import rootwright.working.described.DescribedRoots;
 import rootwright.working.described.ValuesAtAngles;
 import rootwright.working.fraction.NumeratorsOverRoots;
@@ -42,6 +43,7 @@ public final class Subjects {
             new NumeratorsOverRoots(kinds),
             new PowerSumSequence(kinds),
             new DisguisedEquations(),
+            new TriangleSides(),
             new IdentityUnderCondition(),
             new IntegerRoots(),
             new VietaJumping(),

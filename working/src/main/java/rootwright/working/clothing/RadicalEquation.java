@@ -97,16 +97,20 @@ final class RadicalEquation {
             NormalForm.of(
                 Formula.equation(alone, PolynomialFormula.of(outside.negate(), unknown)))));
     Rational scale = polynomial.lead().over(squared.lead());
-    Formula difference =
-        Formula.number(c.times(c))
-            .times(radical.getKey())
-            .minus(PolynomialFormula.of(outside, unknown).power(2));
+    Formula square = PolynomialFormula.of(outside, unknown).power(2);
+    Formula inside =
+        c.absolute().isOne()
+            ? radical.getKey()
+            : Formula.number(c.times(c)).times(radical.getKey());
+    boolean turned = scale.equals(Rational.MINUS_ONE);
+    Formula difference = turned ? square.minus(inside) : inside.minus(square);
     lines.add(
         Step.equation(
             Setting.ofLetters(List.of(unknown)),
             Idea.ELIMINATE,
             "square both sides and bring everything to one side",
-            NormalForm.of(scale.isOne() ? difference : Formula.number(scale).times(difference)),
+            NormalForm.of(
+                turned || scale.isOne() ? difference : Formula.number(scale).times(difference)),
             PolynomialFormula.of(polynomial, unknown)));
     List<ExactValue> kept = new ArrayList<>();
     List<Undressed.Rejected> rejected = new ArrayList<>();
