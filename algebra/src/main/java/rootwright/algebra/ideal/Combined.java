@@ -18,6 +18,11 @@ record Combined(MultivariatePolynomial value, List<MultivariatePolynomial> facto
     factors = List.copyOf(factors);
   }
 
+  /** How many terms there are in all. */
+  int size() {
+    return value.terms().size() + factors.stream().mapToInt(factor -> factor.terms().size()).sum();
+  }
+
   /** This less coefficient·monomial times another. */
   Combined minus(Rational coefficient, Monomial monomial, Combined other) {
     MultivariatePolynomial by = MultivariatePolynomial.term(coefficient, monomial);

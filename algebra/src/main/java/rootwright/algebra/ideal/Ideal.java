@@ -22,7 +22,12 @@ import rootwright.algebra.polynomial.Polynomial;
  */
 public final class Ideal {
 
-  private static final int MOST_STEPS = 4_000;
+  /** Most products of terms that one question may take. */
+  private static final int MOST_PRODUCTS = 60_000;
+
+  /** Longest coefficient, in bits. */
+  private static final int LONGEST_NUMBER = 1_500;
+
   private static final int MOST_ELEMENTS = 60;
   private static final int LONGEST = 400;
   private static final int HIGHEST_DIMENSION = 60;
@@ -147,6 +152,7 @@ public final class Ideal {
     }
     while (!pairs.isEmpty()) {
       Pair pair = pairs.remove();
+      steps[0] += pair.one().size() + pair.other().size();
       if (!pair.isCoprime()) {
         Combined rest = reduce(pair.difference(), basis, steps);
         add(rest, basis, pairs);
@@ -185,7 +191,10 @@ public final class Ideal {
               .filter(b -> TermOrder.divides(TermOrder.lead(b.value()), lead))
               .findFirst();
       if (divisor.isPresent()) {
-        if (++steps[0] > MOST_STEPS || rest.value().terms().size() > LONGEST) {
+        steps[0] += divisor.get().size() + rest.size() / 8;
+        if (steps[0] > MOST_PRODUCTS
+            || rest.value().terms().size() > LONGEST
+            || open.coefficient(lead).numerator().bitLength() > LONGEST_NUMBER) {
           throw new TooLong();
         }
         Monomial by = TermOrder.quotient(lead, TermOrder.lead(divisor.get().value()));

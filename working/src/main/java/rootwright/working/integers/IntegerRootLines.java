@@ -2,6 +2,7 @@ package rootwright.working.integers;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import rootwright.algebra.notation.Formula;
@@ -121,12 +122,17 @@ final class IntegerRootLines {
     List<Formula> factors = new ArrayList<>();
     var rest = problem.at(each.letter());
     for (BigInteger root : each.roots()) {
-      factors.add(
+      Formula factor =
           root.signum() == 0
               ? x
               : root.signum() > 0
                   ? x.minus(Formula.number(root))
-                  : x.plus(Formula.number(root.negate())));
+                  : x.plus(Formula.number(root.negate()));
+      int times = Collections.frequency(each.roots(), root);
+      Formula power = Combination.power(factor, times);
+      if (!factors.contains(power)) {
+        factors.add(power);
+      }
       rest =
           rest.divide(
                   rootwright.algebra.polynomial.Polynomial.withRoots(List.of(Rational.of(root))))
@@ -135,13 +141,15 @@ final class IntegerRootLines {
     List<Formula> all = new ArrayList<>();
     all.add(PolynomialFormula.of(rest, problem.unknown()));
     all.addAll(factors);
-    return Step.equation(
-        Setting.ofLetters(List.of(problem.unknown())),
-        Idea.CASES,
+    String value =
         UnicodeWriter.write(
-            Formula.equation(Formula.name(problem.letter()), Formula.number(each.letter()))),
-        PolynomialFormula.of(problem.at(each.letter()), problem.unknown()),
-        Combination.product(all));
+            Formula.equation(Formula.name(problem.letter()), Formula.number(each.letter())));
+    Formula expanded = PolynomialFormula.of(problem.at(each.letter()), problem.unknown());
+    Formula product = Combination.product(all);
+    return product.equals(expanded)
+        ? Step.argument(Idea.CASES, value, expanded)
+        : Step.equation(
+            Setting.ofLetters(List.of(problem.unknown())), Idea.CASES, value, expanded, product);
   }
 
   private Formula conclusion() {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.notation.SpokenWriter;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.working.problem.Problem;
 
@@ -60,6 +61,13 @@ final class StatementInWords {
   }
 
   private static String find(Formula ask) {
+    boolean inWords =
+        ask.contains(
+            part ->
+                part instanceof Formula.Application word && word.function().equals("real roots"));
+    if (inWords) {
+      return "Find " + SpokenWriter.write(ask) + ".";
+    }
     return "Find " + written(ask) + ".";
   }
 

@@ -36,6 +36,9 @@ record Checked(
   /** Highest power of the conclusion that is tried. */
   private static final int HIGHEST_POWER = 4;
 
+  /** Longest conclusion that is reduced. */
+  private static final int MOST_TERMS = 300;
+
   Checked {
     equations = List.copyOf(equations);
   }
@@ -67,7 +70,7 @@ record Checked(
               over.power(k).times(under.power(values.degree() - k)).times(values.coefficient(k)));
     }
     MultivariatePolynomial power = conclusion;
-    for (int m = 1; m <= HIGHEST_POWER; m++) {
+    for (int m = 1; m <= HIGHEST_POWER && power.terms().size() <= MOST_TERMS; m++) {
       Optional<List<MultivariatePolynomial>> factors = ideal.factors(power);
       if (factors.isPresent()) {
         return Optional.of(checks.require(ask, combination(power, factors.get())));

@@ -1,10 +1,12 @@
 package rootwright.working.values;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaNames;
 import rootwright.algebra.notation.FormulaReader;
@@ -23,6 +25,7 @@ import rootwright.algebra.symmetric.QuotientRecognition;
 import rootwright.algebra.symmetric.SymmetricQuotient;
 import rootwright.working.check.exact.Expansion;
 import rootwright.working.problem.Problem;
+import rootwright.working.problem.WholeNumber;
 import rootwright.working.subject.Conditions;
 import rootwright.working.subject.Inquiry;
 import rootwright.working.subject.Quality;
@@ -32,6 +35,9 @@ final class DataReader {
 
   /** Most numbers that are worked with. */
   static final int MOST_NUMBERS = 6;
+
+  /** Highest power, or index of a power sum, in what is given. */
+  private static final int HIGHEST_GIVEN = 24;
 
   private static final List<String> UNKNOWNS = List.of("t", "u", "v", "w", "T", "q");
 
@@ -60,6 +66,13 @@ final class DataReader {
     for (String text : conditions.formulas()) {
       ReadFormula read = FormulaReader.read(text);
       read.readings().stream().map(Reading::text).forEach(reading::add);
+      if (isHigh(read.formula(), HIGHEST_GIVEN)) {
+        throw refused(
+            "too-large",
+            "Given values are worked with up to power %d.".formatted(HIGHEST_GIVEN),
+            text,
+            "lower powers");
+      }
       for (Formula pair : pairs(read.formula(), text)) {
         relations.add(pair);
         texts.add(text);
@@ -88,6 +101,19 @@ final class DataReader {
         conditions.qualities().contains(Quality.DISTINCT),
         givens,
         reading);
+  }
+
+  /** Whether a power, or an index of a family, is above a limit or no number. */
+  static boolean isHigh(Formula formula, int highest) {
+    Predicate<Formula> high =
+        exponent ->
+            WholeNumber.of(exponent)
+                .map(k -> k.abs().compareTo(BigInteger.valueOf(highest)) > 0)
+                .orElse(true);
+    return formula.contains(
+        part ->
+            (part instanceof Formula.Power power && high.test(power.exponent()))
+                || (part instanceof Formula.Family family && high.test(family.index())));
   }
 
   /** a = b = c gives a = b and b = c; where the last side is a number, all are compared with it. */

@@ -77,7 +77,7 @@ final class DataRoutes {
     }
     return new Working(
         working.route(),
-        working.title(),
+        kept.isEmpty() ? "the given values lead to it directly" : working.title(),
         working.teaches(),
         steps,
         working.answer(),
@@ -92,9 +92,13 @@ final class DataRoutes {
             PolynomialFormula.of(problem.polynomial(), problem.unknown()), Formula.number(0));
     return new Step(
         equation,
-        "numbers with these e's are exactly the roots: (%s − %s)…, signs alternating"
+        "its roots are %s: the signs of the e's alternate"
             .formatted(
-                problem.unknown(), UnicodeWriter.write(Formula.name(problem.roots().get(0)))),
+                String.join(
+                    ", ",
+                    problem.roots().stream()
+                        .map(root -> UnicodeWriter.write(Formula.name(root)))
+                        .toList())),
         Idea.VANISHING,
         new Claim.HasRoots(
             problem.setting(), problem.polynomial(), Formula.name(problem.roots().get(0))));

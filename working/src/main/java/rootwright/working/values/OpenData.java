@@ -6,7 +6,9 @@ import java.util.Optional;
 import rootwright.algebra.ideal.Ideal;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnicodeWriter;
+import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
@@ -16,6 +18,7 @@ import rootwright.algebra.value.ExactRoot;
 import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.ExactValues;
 import rootwright.working.answer.Answer;
+import rootwright.working.ask.AskLimits;
 import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
 import rootwright.working.kind.Kinds;
@@ -34,6 +37,12 @@ import rootwright.working.step.Step;
 /** Data that leave some e_k open or irrational; an ask may be determined all the same. */
 final class OpenData {
 
+  /** Highest power in an ask that is worked without knowing the numbers. */
+  private static final int HIGHEST_ASKED = 30;
+
+  /** Most values of an ask that are named. */
+  private static final int MOST_VALUES = 6;
+
   private final TwoChecks checks;
   private final Kinds kinds;
 
@@ -42,9 +51,25 @@ final class OpenData {
     this.kinds = kinds;
   }
 
-  Solution of(SymmetricData data, DataAskText ask, Ideal ideal, ClassProfile profile) {
+  /**
+   * The solution.
+   *
+   * @throws UnreadableException if a power in the ask is too high
+   */
+  Solution of(SymmetricData data, DataAskText ask, Ideal ideal, String find, ClassProfile profile)
+      throws UnreadableException {
     if (data.count() == 1) {
-      return oneNumber(data, ask, ideal, profile);
+      return oneNumber(data, ask, ideal, find, profile);
+    } else if (DataReader.isHigh(ask.shown(), HIGHEST_ASKED)) {
+      throw new UnreadableException(
+          new Refusal(
+              "too-large",
+              "The data do not determine the numbers, so asks are worked up to power %d."
+                  .formatted(HIGHEST_ASKED),
+              find,
+              0,
+              "a lower power",
+              ""));
     }
     if (!(ask instanceof DataAskText.ForExpression expression)) {
       return undetermined(data, ask, Optional.empty());
@@ -101,7 +126,8 @@ final class OpenData {
 
   /** x + 1/x = 3: the number is a root of the equation that it satisfies. */
   private Solution oneNumber(
-      SymmetricData data, DataAskText ask, Ideal ideal, ClassProfile profile) {
+      SymmetricData data, DataAskText ask, Ideal ideal, String find, ClassProfile profile)
+      throws UnreadableException {
     Polynomial polynomial =
         ideal
             .minimalPolynomial(MultivariatePolynomial.unknown(0))
@@ -119,6 +145,7 @@ final class OpenData {
               "polynomial with roots", List.of(Formula.name(data.names().get(0))));
       problem = data.problem(polynomial, wanted);
     }
+    AskLimits.require(problem, find);
     Solution found = kinds.solve(problem, profile);
     Formula name = Formula.name(data.names().get(0));
     Step equation =
@@ -221,6 +248,17 @@ final class OpenData {
   private Solution several(
       Checked checked, DataAskText.ForExpression ask, Polynomial values, Ideal ideal) {
     SymmetricData data = checked.data();
+    if (values.degree() > MOST_VALUES) {
+      return Unsolved.none(
+          data,
+          ask,
+          "the data leave %d values of the ask, too many to be named".formatted(values.degree()),
+          List.of(
+              new Warning(
+                  WarningCode.SEVERAL_PARAMETERS,
+                  "The data leave %d values; give more of them, or lower powers."
+                      .formatted(values.degree()))));
+    }
     List<ExactValue> all =
         ExactValues.rootsOf(values).stream().map(ExactRoot::value).distinct().toList();
     boolean real = data.domain().filter(d -> d != NumberDomain.COMPLEX).isPresent();

@@ -5,14 +5,17 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Predicate;
 import rootwright.algebra.ideal.Ideal;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
+import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.answer.Answer;
+import rootwright.working.ask.AskLimits;
 import rootwright.working.ask.AskedReader;
 import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
@@ -58,13 +61,19 @@ final class SolvedData {
     this.checks = checks;
   }
 
-  /** The solution, whatever the data leave. */
-  Solution of(SymmetricData data, DataAskText ask, ClassProfile profile) {
+  /**
+   * The solution, whatever the data leave.
+   *
+   * @param find the ask as typed, into which a refusal points
+   * @throws UnreadableException if a power in the ask is too far out to be written
+   */
+  Solution of(SymmetricData data, DataAskText ask, String find, ClassProfile profile)
+      throws UnreadableException {
     Outcome outcome = Elimination.of(data);
     if (outcome instanceof Outcome.Single single) {
-      return single(data, ask, single.elementary(), List.of(), profile);
+      return single(data, ask, single.elementary(), List.of(), find, profile);
     } else if (outcome instanceof Outcome.Several several) {
-      return several(data, ask, several.cases(), profile);
+      return several(data, ask, several.cases(), find, profile);
     } else if (outcome instanceof Outcome.Open open) {
       Optional<Solution> integers =
           IntegerNumbers.concerns(data)
@@ -73,7 +82,7 @@ final class SolvedData {
       if (integers.isPresent()) {
         return integers.get();
       }
-      return new OpenData(checks, kinds).of(data, ask, open.ideal(), profile);
+      return new OpenData(checks, kinds).of(data, ask, open.ideal(), find, profile);
     } else if (outcome instanceof Outcome.Contradictory contradictory) {
       return Unsolved.contradictory(data, ask, contradictory.first());
     }
@@ -90,9 +99,12 @@ final class SolvedData {
       DataAskText ask,
       List<Rational> elementary,
       List<Warning> before,
-      ClassProfile profile) {
+      String find,
+      ClassProfile profile)
+      throws UnreadableException {
     Polynomial polynomial = data.polynomial(elementary);
     Problem problem = data.problem(polynomial, asked(data, ask));
+    AskLimits.require(problem, find);
     for (GivenValue given : data.givens()) {
       checks.require(
           given.relation(),
@@ -253,7 +265,22 @@ final class SolvedData {
       return "Find the monic polynomial whose %s."
           .formatted(data.count() == 1 ? "root it is" : "roots they are");
     }
-    return "Find " + UnicodeWriter.write(ask.shown()) + ".";
+    return "Find " + UnicodeWriter.write(ask.shown()) + "." + meaning(data, ask);
+  }
+
+  /** What S_k or p_k stands for, if one of them occurs. */
+  private static String meaning(SymmetricData data, DataAskText ask) {
+    for (String letter : List.of("S", "p")) {
+      Predicate<Formula> occurs =
+          formula ->
+              formula.contains(
+                  part -> part instanceof Formula.Family family && family.letter().equals(letter));
+      if (occurs.test(ask.shown())
+          || data.givens().stream().anyMatch(given -> occurs.test(given.relation()))) {
+        return " Here %sₖ is the sum of the k-th powers of the numbers.".formatted(letter);
+      }
+    }
+    return "";
   }
 
   /** Values that follow from those before them are said to be so. */
@@ -279,7 +306,12 @@ final class SolvedData {
 
   /** Where the data leave finitely many possibilities. */
   private Solution several(
-      SymmetricData data, DataAskText ask, List<List<Rational>> cases, ClassProfile profile) {
+      SymmetricData data,
+      DataAskText ask,
+      List<List<Rational>> cases,
+      String find,
+      ClassProfile profile)
+      throws UnreadableException {
     List<List<Rational>> allowed =
         cases.stream()
             .filter(
@@ -294,7 +326,7 @@ final class SolvedData {
               WarningCode.EXTRANEOUS,
               "The equations alone allow %d cases; only one of them is in %s."
                   .formatted(cases.size(), data.domain().orElseThrow().words()));
-      return single(data, ask, allowed.get(0), List.of(thrown), profile);
+      return single(data, ask, allowed.get(0), List.of(thrown), find, profile);
     } else if (allowed.isEmpty()) {
       return Unsolved.none(
           data,
@@ -305,6 +337,9 @@ final class SolvedData {
                   WarningCode.NOT_REAL,
                   "The equations have solutions, but none of them in %s."
                       .formatted(data.domain().orElseThrow().words()))));
+    }
+    for (List<Rational> elementary : allowed) {
+      AskLimits.require(data.problem(data.polynomial(elementary), asked(data, ask)), find);
     }
     return new SeveralCases(checks).of(data, ask, allowed);
   }

@@ -51,7 +51,7 @@ public final class ValuesOfNumbers implements Subject {
   @Override
   public Solution work(Inquiry inquiry, ClassProfile profile) throws UnreadableException {
     SymmetricData data = DataReader.read(inquiry);
-    return solved.of(data, DataAskText.read(inquiry, data), profile);
+    return solved.of(data, DataAskText.read(inquiry, data), inquiry.statement().find(), profile);
   }
 
   /** The problem as it is shown. */

@@ -63,8 +63,8 @@ class IntegersTest {
             "(3 - r)*(3 - s) = 9",
             "4 ways to write 9 as a product of 2 whole numbers, whatever their order",
             "x^2 + 4*x - 12 = (x + 6)*(x - 2)",
-            "x^2 = x*x",
-            "x^2 - 12*x + 36 = (x - 6)*(x - 6)",
+            "x^2",
+            "x^2 - 12*x + 36 = (x - 6)^2",
             "x^2 - 16*x + 48 = (x - 4)*(x - 12)",
             "m = -4, 0, 12, 16: 4 values");
     assertThat(solution.warnings()).extracting(Warning::code).contains(WarningCode.REPEATED_ROOT);

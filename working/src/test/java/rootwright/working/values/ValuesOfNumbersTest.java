@@ -154,6 +154,23 @@ class ValuesOfNumbersTest {
             unreadable -> assertThat(unreadable.refusal().code()).isEqualTo("no-names"));
   }
 
+  @Test
+  void whatWouldTakeTooLongIsRefusedAtOnce() {
+    for (String find :
+        List.of(
+            "x^1000000+y^1000000 if x+y=1, xy=1",
+            "x+y if x^200+y^200=2, xy=1",
+            "x^99+y^99+z^99 if x+y+z=0, xy+yz+zx=1")) {
+      assertThatThrownBy(() -> SUBJECTS.work(Statement.of("", find), ClassProfile.EVERYTHING))
+          .as(find)
+          .isInstanceOfSatisfying(
+              UnreadableException.class,
+              unreadable -> assertThat(unreadable.refusal().code()).isEqualTo("too-large"));
+    }
+    Solution solution = work("x^7+y^7+z^7 if x^5+y^5+z^5=3, x^3+y^3+z^3=1, x^4+y^4+z^4=2");
+    assertThat(solution.answer()).isInstanceOf(Answer.None.class);
+  }
+
   /** Numbers are chosen, forgotten, and found again from their power sums. */
   @Test
   void numbersAreFoundAgainFromTheirPowerSums() {
