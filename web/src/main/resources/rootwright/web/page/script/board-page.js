@@ -18,7 +18,7 @@ let timer;
 async function begin() {
   const words = await server.lessonWords();
   for (const [name, title] of Object.entries(words.topics)) {
-    order.elements.topic.append(make("option", { value: name }, title.charAt(0).toLowerCase() + title.slice(1)));
+    order.elements.topic.append(make("option", { value: name }, inSentence(title)));
   }
   const wanted = new URLSearchParams(location.search).get("topic");
   order.elements.topic.value = words.topics[wanted] ? wanted : "newton-identities";
@@ -30,6 +30,11 @@ async function begin() {
     );
   });
   take.append(make("span", { id: "taken", role: "status" }));
+}
+
+/** A title within a sentence: only a name of a person keeps its capital letter. */
+function inSentence(title) {
+  return /^\w+['\u2019]s /.test(title) ? title : title.charAt(0).toLowerCase() + title.slice(1);
 }
 
 async function makePlan(event) {
