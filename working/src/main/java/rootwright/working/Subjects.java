@@ -11,6 +11,7 @@ import rootwright.working.identity.IdentityUnderCondition;
 import rootwright.working.integers.IntegerRoots;
 import rootwright.working.integers.VietaJumping;
 import rootwright.working.kind.Kinds;
+import rootwright.working.letters.LetterFixedByEquation;
 import rootwright.working.letters.TwoPolynomials;
 import rootwright.working.letters.UnknownCoefficients;
 import rootwright.working.problem.Statement;
@@ -45,6 +46,7 @@ public final class Subjects {
             new DisguisedEquations(),
             new TriangleSides(),
             new IdentityUnderCondition(),
+            new LetterFixedByEquation(new TwoChecks()),
             new IntegerRoots(),
             new VietaJumping(),
             new BoundsOnNumbers(),

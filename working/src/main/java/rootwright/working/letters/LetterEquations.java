@@ -14,6 +14,9 @@ import rootwright.working.step.LetteredSetting;
 /** Turns the conditions of a problem into equations for the letters. */
 final class LetterEquations {
 
+  /** Highest degree in the roots of a product over all namings. */
+  private static final int HIGHEST_PRODUCT = 60;
+
   private final LetteredProblem problem;
   private final LetteredRoots roots;
 
@@ -80,11 +83,25 @@ final class LetterEquations {
     // The square of r − s has half as many images, and is zero with it.
     Formula body = isDifferenceOfRoots(zero) ? zero.power(2) : zero;
     Formula product = new Formula.Aggregate(Formula.Aggregate.Operation.PRODUCT, body);
+    requireLow(body);
     RationalFunction value =
         constant(product)
             .orElseThrow(() -> new IllegalStateException("a product over all namings varies"));
     return new LetterEquation(
         condition, LetterEquation.Shape.PRODUCT, product, value, problem.setting());
+  }
+
+  /** Refuses a product over all namings that nobody would write out. */
+  private void requireLow(Formula body) {
+    LetteredPolynomial polynomial = problem.polynomial();
+    RationalFunction value =
+        new LetteredEvaluation(roots, problem.roots(), polynomial.letters(), polynomial).of(body);
+    long degree = Math.max(value.numerator().degree(), value.denominator().degree());
+    if (degree * roots.countImages(value) > HIGHEST_PRODUCT) {
+      throw new BeyondLettersException(
+          "the product of the condition over all namings would have a degree above "
+              + HIGHEST_PRODUCT);
+    }
   }
 
   private boolean isDifferenceOfRoots(Formula zero) {

@@ -86,6 +86,22 @@ class LettersFromConditionsTest {
   }
 
   @Test
+  void integerRootsBesideAnEquationThrowOutWhatDoesNotFit() throws UnreadableException {
+    // For k = 26 the roots are 2, 4, 3; for k = −34 they are −1, −2, 12.
+    assertThat(Lettered.answer("x^3 - 9x^2 + kx - 24", "k if r = 2s and roots positive integers"))
+        .isEqualTo("26");
+    assertThat(Lettered.answer("x^3 - 9x^2 + kx - 24", "k if r = 2s and roots integers"))
+        .isEqualTo("-34 or 26");
+  }
+
+  @Test
+  void aConditionOfTooHighADegreeIsRefused() {
+    assertThatThrownBy(() -> Lettered.work("x^3 + 9x^2 + kx + 1", "k if r^40 = s"))
+        .isInstanceOf(UnreadableException.class)
+        .hasMessageContaining("degree above 60");
+  }
+
+  @Test
   void valuesWithoutSquareRootsAreFoundToo() throws UnreadableException {
     Solution solution = Lettered.work("x^3 + kx + 1", "k if r = 2s");
     // k³ = −343/36 by the roots 2s, s, −3s with 6s³ = 1.
