@@ -8,7 +8,6 @@ import rootwright.working.answer.Answer;
 import rootwright.working.ask.AskedReader;
 import rootwright.working.ask.RealRootSum;
 import rootwright.working.check.Verdict;
-import rootwright.working.check.exact.SumOverRealRoots;
 import rootwright.working.check.second.RealRootTotal;
 import rootwright.working.gate.PolynomialGate;
 import rootwright.working.gate.Warning;

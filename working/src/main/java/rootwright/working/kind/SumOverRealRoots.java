@@ -1,4 +1,4 @@
-package rootwright.working.check.exact;
+package rootwright.working.kind;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
@@ -30,7 +30,7 @@ import rootwright.working.problem.RootFunction;
  * <p>An irreducible factor all of whose roots are real gives a trace. One with only m real roots
  * gives f(r_1) + … + f(r_m), a root of the polynomial of all such sums, found by its place.
  */
-public sealed interface SumOverRealRoots {
+sealed interface SumOverRealRoots {
 
   /**
    * The sum.
