@@ -25,6 +25,7 @@ public final class PlanCheck {
 
   private final Solver solver;
   private final Map<String, Worked> worked = new HashMap<>();
+  private final Map<String, LineJudge> judges = new HashMap<>();
 
   /** Works a problem. */
   @FunctionalInterface
@@ -88,14 +89,7 @@ public final class PlanCheck {
   }
 
   private LessonStep general(Plan plan, PlanStep step, List<Complaint> complaints) {
-    LineJudge judge =
-        Topics.fact(step.fact())
-            .map(fact -> IdentityJudge.of(fact, plan.letters()))
-            .or(
-                () ->
-                    Topics.named(plan.topic())
-                        .map(topic -> IdentityJudge.of(topic, plan.letters())))
-            .orElseGet(() -> IdentityJudge.of(plan.letters()));
+    LineJudge judge = judge(plan, step.fact());
     if (!step.fact().isEmpty() && Topics.fact(step.fact()).isEmpty()) {
       complaints.add(
           new Complaint(step.place(), "There is no fact “%s”.".formatted(step.fact()), "", ""));
@@ -107,6 +101,24 @@ public final class PlanCheck {
             .map(line -> step.kind() == StepKind.PROOF ? argued(line) : line)
             .toList();
     return lessonStep(step, Phrase.EMPTY, Optional.empty(), lines, plan.letters().roots());
+  }
+
+  /** The judge of the steps about one fact, or about the topic; made once, since it computes. */
+  private LineJudge judge(Plan plan, String fact) {
+    String key = fact + ";" + plan.topic() + ";" + plan.letters();
+    LineJudge judge = judges.get(key);
+    if (judge == null) {
+      judge =
+          Topics.fact(fact)
+              .map(stated -> IdentityJudge.of(stated, plan.letters()))
+              .or(
+                  () ->
+                      Topics.named(plan.topic())
+                          .map(topic -> IdentityJudge.of(topic, plan.letters())))
+              .orElseGet(() -> IdentityJudge.of(plan.letters()));
+      judges.put(key, judge);
+    }
+    return judge;
   }
 
   /** In a proof a line of words is an argument, and marked so. */
