@@ -3,6 +3,7 @@ package rootwright.working;
 import java.util.List;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.clothing.DisguisedEquations;
+import rootwright.working.clothing.RootsOfRoots;
 import rootwright.working.clothing.TriangleSides;
 import rootwright.working.described.DescribedRoots;
 import rootwright.working.described.ValuesAtAngles;
@@ -45,6 +46,7 @@ public final class Subjects {
             new PowerSumSequence(kinds),
             new DisguisedEquations(),
             new TriangleSides(),
+            new RootsOfRoots(),
             new IdentityUnderCondition(),
             new LetterFixedByEquation(new TwoChecks()),
             new IntegerRoots(),
