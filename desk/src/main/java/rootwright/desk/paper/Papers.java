@@ -138,6 +138,7 @@ public final class Papers {
               .formatted(PaperFile.word(filed.state())));
     }
     Paper paper = new PaperReading(checker).asFiled(filed);
+    paper.requireIntact();
     List<PrintJob> jobs = PaperPrinting.jobs(paper, order, errata(file, filed));
     PrintRun.print(jobs, new PrintFolder(folder), progress, threads);
     if (filed.state() != State.PRINTED) {
@@ -160,7 +161,9 @@ public final class Papers {
           "the paper at %s is %s, not %s, which this one corrects"
               .formatted(earlier.path(), before.code(), correction.get().code()));
     }
-    return Erratum.sheets(new PaperReading(checker).asFiled(before), correction.get().cause());
+    Paper corrected = new PaperReading(checker).asFiled(before);
+    corrected.requireIntact();
+    return Erratum.sheets(corrected, correction.get().cause());
   }
 
   /**

@@ -53,7 +53,7 @@ class PapersTest {
     FiledPaper read = PaperFile.parse(PaperFile.text(frozen));
     assertThat(read).isEqualTo(frozen);
     var paper = new PaperReading(s -> Orders.DESK.work(s, everything())).asFiled(read);
-    paper.requirePrintable();
+    paper.requireIntact();
     assertThat(PaperFiling.of(read, paper)).isEqualTo(frozen);
   }
 

@@ -100,10 +100,23 @@ public record Paper(Content content, State state, String code, int edition) {
   /**
    * Says whether anything may be printed of it.
    *
+   * @throws BlockedException if a version is empty or a key is stale
+   */
+  public void requirePrintable() throws BlockedException {
+    List<Complaint> complaints = staleKeys();
+    if (!complaints.isEmpty()) {
+      throw new BlockedException(complaints);
+    }
+  }
+
+  /**
+   * Says whether a frozen paper still says what its code stands for; to be asked once for a paper
+   * that was read from somewhere, since it digests everything.
+   *
    * @throws BlockedException if a version is empty, a key is stale, or the paper is frozen and does
    *     not say any more what it said then
    */
-  public void requirePrintable() throws BlockedException {
+  public void requireIntact() throws BlockedException {
     List<Complaint> complaints = staleKeys();
     if (complaints.isEmpty() && state.isFinal() && !PaperCode.of(content, edition).equals(code)) {
       complaints.add(
