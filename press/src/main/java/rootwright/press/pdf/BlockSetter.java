@@ -33,7 +33,27 @@ final class BlockSetter implements Block.Cases<Markup> {
   }
 
   void all(List<Block> blocks) {
-    blocks.forEach(block -> block.choose(this));
+    for (int k = 0; k < blocks.size(); k++) {
+      boolean introduces =
+          blocks.get(k) instanceof Block.Paragraph
+              && k + 1 < blocks.size()
+              && (blocks.get(k + 1) instanceof Block.Table || follows(blocks, k));
+      if (introduces) {
+        into.open("fo:block", "keep-with-next.within-page", "always");
+      }
+      blocks.get(k).choose(this);
+      if (introduces) {
+        into.close();
+      }
+    }
+  }
+
+  /** A statement below its heading stays with the working that follows it. */
+  private static boolean follows(List<Block> blocks, int place) {
+    return place > 0
+        && blocks.get(place - 1) instanceof Block.Heading
+        && (blocks.get(place + 1) instanceof Block.WorkedLine
+            || blocks.get(place + 1) instanceof Block.Paragraph);
   }
 
   @Override
