@@ -23,7 +23,7 @@ class TakeScreenshots {
               "problem", new String[] {"3x^3 - 7x^2 + 2x - 5", "Σ 1/(r-3)"},
               "several-values", new String[] {"x^3 - 5x + 1", "r^2 s + s^2 t + t^2 r"},
               "power-sum", new String[] {"x^3 - x^2 - 2x + 4", "S_9"},
-              "letters", new String[] {"x^3 - 9x^2 + kx - 15", "k if r = 3s"}));
+              "letters", new String[] {"x^3 - 9x^2 + kx - 24", "k if r = 2s"}));
 
   @Test
   void ofTheMainScreens(@TempDir Path folder) {
