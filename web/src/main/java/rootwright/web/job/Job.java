@@ -103,12 +103,21 @@ public final class Job implements Progress {
     }
   }
 
+  /** Lets the thread go: from now on it may do something else and must not be interrupted. */
+  synchronized void workEnded() {
+    worker = Optional.empty();
+  }
+
+  /** Whether its thread is still at it; an ended job may need a moment to stop. */
+  synchronized boolean isBusy() {
+    return worker.isPresent();
+  }
+
   /** Ends the job; a second end is ignored, so that a late result cannot replace a message. */
   synchronized void end(Event last) {
     if (isOver()) {
       return;
     }
-    worker = Optional.empty();
     tell(last);
     end.countDown();
   }

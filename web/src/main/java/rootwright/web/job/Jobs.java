@@ -119,6 +119,7 @@ public final class Jobs implements AutoCloseable {
     } catch (Exception | StackOverflowError wrong) {
       last = job.stopped() ? stopped() : failed(unexpected(wrong));
     } finally {
+      job.workEnded();
       Thread.interrupted();
     }
     job.end(last);
@@ -171,7 +172,9 @@ public final class Jobs implements AutoCloseable {
 
   /** When memory runs out, the job that has asked for the most is ended, and no other. */
   private void lookAfterMemory() {
-    if (Memory.isFull()) {
+    // What an ended job holds is free once its thread has stopped.
+    boolean stopping = jobs.values().stream().anyMatch(job -> job.isOver() && job.isBusy());
+    if (!stopping && Memory.isFull()) {
       jobs.values().stream()
           .filter(job -> !job.isOver())
           .max(Comparator.comparingLong(Job::allocated))

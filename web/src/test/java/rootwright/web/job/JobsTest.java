@@ -135,6 +135,24 @@ class JobsTest {
   }
 
   @Test
+  void workOverItsTimeIsInterruptedWhereItSleeps() throws InterruptedException {
+    Budget short_ = new Budget(Duration.ofMillis(50), Duration.ofMinutes(1));
+    CountDownLatch interrupted = new CountDownLatch(1);
+    jobs.start(
+        short_,
+        progress -> {
+          try {
+            new CountDownLatch(1).await();
+          } catch (InterruptedException ended) {
+            interrupted.countDown();
+          }
+          return RESULT;
+        });
+    assertThat(interrupted.await(GUARD.toMillis(), java.util.concurrent.TimeUnit.MILLISECONDS))
+        .isTrue();
+  }
+
+  @Test
   void workThatNobodyWaitsForIsStopped() throws InterruptedException {
     Budget lonely = new Budget(Duration.ofMinutes(1), Duration.ofMillis(50));
     CountDownLatch ended = new CountDownLatch(1);
@@ -142,9 +160,11 @@ class JobsTest {
         jobs.start(
             lonely,
             progress -> {
-              JsonNode result = forever(progress);
-              ended.countDown();
-              return result;
+              try {
+                return forever(progress);
+              } finally {
+                ended.countDown();
+              }
             });
     Consumer<Event> follower = event -> {};
     job.follow(follower);
