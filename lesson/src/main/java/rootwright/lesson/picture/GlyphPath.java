@@ -16,7 +16,6 @@ final class GlyphPath {
   private static final FontRenderContext EXACT = new FontRenderContext(null, true, true);
   private static final Map<String, List<Placed>> KNOWN = new ConcurrentHashMap<>();
 
-  private static final Map<String, String> GLYPHS = new ConcurrentHashMap<>();
   private static final Map<String, String> WHOLE = new ConcurrentHashMap<>();
 
   private GlyphPath() {}

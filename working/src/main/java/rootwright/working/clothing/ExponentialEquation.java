@@ -40,7 +40,7 @@ final class ExponentialEquation {
     }
     Optional<Polynomial> polynomial =
         new ExponentialEquation(unknown, base.get()).value(left).filter(p -> p.degree() > 0);
-    return polynomial.map(p -> undressed(left, p.primitive(), base.get(), unknown));
+    return polynomial.map(p -> undressed(p.primitive(), base.get(), unknown));
   }
 
   private static void collect(Formula formula, String unknown, List<Integer> bases) {
@@ -56,8 +56,7 @@ final class ExponentialEquation {
     formula.parts().forEach(part -> collect(part, unknown, bases));
   }
 
-  private static Undressed undressed(
-      Formula left, Polynomial polynomial, int base, String unknown) {
+  private static Undressed undressed(Polynomial polynomial, int base, String unknown) {
     Formula power = new Formula.Power(Formula.number(base), Formula.name(unknown));
     List<Step> lines = new ArrayList<>();
     lines.add(

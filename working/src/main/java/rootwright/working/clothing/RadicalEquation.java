@@ -54,7 +54,7 @@ final class RadicalEquation {
       Polynomial squared =
           inside.times(one.getValue().times(one.getValue())).minus(outside.times(outside));
       return squared.degree() > 0
-          ? Optional.of(undressed(left, unknown, one, outside, squared))
+          ? Optional.of(undressed(unknown, one, outside, squared))
           : Optional.empty();
     } catch (UnreadableException other) {
       return Optional.empty();
@@ -80,7 +80,6 @@ final class RadicalEquation {
   }
 
   private static Undressed undressed(
-      Formula left,
       String unknown,
       Map.Entry<Formula, Rational> radical,
       Polynomial outside,

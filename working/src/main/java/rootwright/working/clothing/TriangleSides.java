@@ -133,7 +133,7 @@ public final class TriangleSides implements Subject {
           default -> area;
         };
     Answer answer = new Answer.Exact(value);
-    List<Step> steps = steps(problem, what, half, square, product, area, value);
+    List<Step> steps = steps(problem, what, half, product, area, value);
     Derivation.confirmed("route " + ROUTE, steps, new TwoChecks());
     Working working =
         new Working(
@@ -193,7 +193,6 @@ public final class TriangleSides implements Subject {
       Problem problem,
       String what,
       Rational half,
-      Rational square,
       Rational product,
       ExactValue area,
       ExactValue value) {

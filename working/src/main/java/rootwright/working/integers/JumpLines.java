@@ -3,7 +3,7 @@ package rootwright.working.integers;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.TreeMap;
+import java.util.SortedMap;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.working.step.Idea;
@@ -14,7 +14,7 @@ import rootwright.working.step.Step;
 final class JumpLines {
 
   private final JumpProblem problem;
-  private final TreeMap<BigInteger, List<Long>> found;
+  private final SortedMap<BigInteger, List<Long>> found;
   private final Formula a;
   private final Formula b;
   private final Formula k;
@@ -22,7 +22,7 @@ final class JumpLines {
   private final Setting letters;
   private final List<Step> steps = new ArrayList<>();
 
-  JumpLines(JumpProblem problem, TreeMap<BigInteger, List<Long>> found) {
+  JumpLines(JumpProblem problem, SortedMap<BigInteger, List<Long>> found) {
     this.problem = problem;
     this.found = found;
     this.a = Formula.name(problem.first());

@@ -2,7 +2,7 @@ package rootwright.working.integers;
 
 import java.math.BigInteger;
 import java.util.List;
-import java.util.TreeMap;
+import java.util.SortedMap;
 import java.util.function.Predicate;
 import rootwright.working.answer.Answer;
 import rootwright.working.slip.SlipOn;
@@ -36,7 +36,7 @@ final class JumpSlips {
 
     @Override
     public List<? extends Answer> answers(JumpProblem problem) {
-      TreeMap<BigInteger, List<Long>> left = VietaJumping.quotients(problem);
+      SortedMap<BigInteger, List<Long>> left = VietaJumping.quotients(problem);
       left.values().removeIf(kept.negate());
       return left.isEmpty() ? List.of() : List.of(VietaJumping.answer(problem, left));
     }

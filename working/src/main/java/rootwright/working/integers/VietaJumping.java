@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -58,7 +59,7 @@ public final class VietaJumping implements Subject {
   @Override
   public Solution work(Inquiry inquiry, ClassProfile profile) throws UnreadableException {
     JumpProblem problem = JumpProblem.of(inquiry).orElseThrow();
-    TreeMap<BigInteger, List<Long>> found = quotients(problem);
+    SortedMap<BigInteger, List<Long>> found = quotients(problem);
     secondOpinion(problem, found);
     Answer answer = answer(problem, found);
     List<Step> steps = new JumpLines(problem, found).steps();
@@ -94,8 +95,8 @@ public final class VietaJumping implements Subject {
   }
 
   /** The quotients at smallest solutions, each with one such pair, the larger number first. */
-  static TreeMap<BigInteger, List<Long>> quotients(JumpProblem problem) {
-    TreeMap<BigInteger, List<Long>> found = new TreeMap<>();
+  static SortedMap<BigInteger, List<Long>> quotients(JumpProblem problem) {
+    SortedMap<BigInteger, List<Long>> found = new TreeMap<>();
     long c = problem.constant().longValueExact();
     if (problem.offset() == 1) {
       return found;
@@ -114,7 +115,7 @@ public final class VietaJumping implements Subject {
     return found;
   }
 
-  static Answer answer(JumpProblem problem, TreeMap<BigInteger, List<Long>> found) {
+  static Answer answer(JumpProblem problem, SortedMap<BigInteger, List<Long>> found) {
     if (problem.offset() == 1) {
       return new Answer.FunctionOf(Formula.name(problem.second()).power(2));
     }
@@ -123,7 +124,7 @@ public final class VietaJumping implements Subject {
     return new Answer.Solutions(values);
   }
 
-  private static void secondOpinion(JumpProblem problem, TreeMap<BigInteger, List<Long>> found) {
+  private static void secondOpinion(JumpProblem problem, SortedMap<BigInteger, List<Long>> found) {
     TreeSet<BigInteger> seen = new TreeSet<>();
     for (long a = 1; a <= WINDOW; a++) {
       for (long b = 1; b <= a; b++) {
@@ -165,7 +166,7 @@ public final class VietaJumping implements Subject {
   }
 
   /** “1, 2”: the quotients as they are listed. */
-  static String listed(TreeMap<BigInteger, List<Long>> found) {
+  static String listed(SortedMap<BigInteger, List<Long>> found) {
     return found.keySet().stream().map(String::valueOf).collect(Collectors.joining(", "));
   }
 }

@@ -132,8 +132,6 @@ final class PairRoutes {
       RationalFunction root =
           InLetters.cleared(new RationalFunction(parts.get(0).negate(), parts.get(1)));
       String x = problem.first().unknown();
-      List<String> letters = new ArrayList<>(problem.letters());
-      letters.add(x);
       LetterLines lines = new LetterLines();
       LetteredSetting setting = setting(problem).withLetter(x);
       Formula unknown = Formula.name(x);

@@ -61,7 +61,8 @@ record ModularCycle(long before, long length, List<BigInteger> remainders) {
     return Optional.of(new ModularCycle(before, length, List.copyOf(remainders)));
   }
 
-  /** n neighbours, and the factors of the recurrence, modulo m. */
+  /** n neighbours, and the factors of the recurrence, modulo m; never changed, never given out. */
+  @SuppressWarnings("ArrayRecordComponent")
   private record State(long[] values, long[] factors, long modulus) {
 
     static State start(SumSequence sequence, BigInteger modulus) {
