@@ -49,7 +49,7 @@ final class TerminalReport {
       paragraph.add(INDENT, ink.warning("! ") + warning.text());
     }
     for (String condition : solution.conditions()) {
-      paragraph.add(INDENT, "needs " + condition);
+      paragraph.add(INDENT, "needed, and true: " + condition);
     }
     int number = 1;
     for (Working working : solution.routes()) {
@@ -170,7 +170,7 @@ final class TerminalReport {
                         working.cost().total())));
     paragraph.steps("", working, ink);
     for (String condition : working.conditions()) {
-      paragraph.add("     ", "needs: " + condition);
+      paragraph.add("     ", "needed, and true: " + condition);
     }
   }
 

@@ -27,8 +27,11 @@ public final class RootNames {
           List.of("α", "β", "γ", "δ", "ε", "ζ", "η", "θ"),
           List.of("x", "y", "z", "w"),
           List.of("u", "v", "w"),
-          List.of("p", "q"),
+          List.of("p", "q", "r", "s", "t"),
           List.of("m", "n"));
+
+  /** With an index these are symmetric polynomials of the roots, not roots. */
+  private static final Set<String> FAMILY_LETTERS = Set.of("e", "h", "p", "S");
 
   private RootNames() {}
 
@@ -78,8 +81,12 @@ public final class RootNames {
     if (named.size() > degree && longer.stream().anyMatch(family -> family.containsAll(named))) {
       throw refused(
           "too-many-names",
-          "The polynomial has %s, but %d are named: %s."
-              .formatted(roots(degree), named.size(), String.join(", ", named)),
+          "The polynomial has %s, but %d %s named: %s."
+              .formatted(
+                  roots(degree),
+                  named.size(),
+                  named.size() == 1 ? "is" : "are",
+                  String.join(", ", named)),
           text,
           named.get(degree),
           "names for " + roots(degree));
@@ -153,7 +160,7 @@ public final class RootNames {
     for (List<String> letters : FAMILIES) {
       if (degree <= letters.size()) {
         families.add(letters.subList(0, degree));
-      } else {
+      } else if (!FAMILY_LETTERS.contains(letters.get(0))) {
         List<String> longer = new ArrayList<>(letters);
         longer.addAll(indexed(letters.get(0), degree - letters.size()));
         families.add(List.copyOf(longer));
@@ -169,7 +176,7 @@ public final class RootNames {
   }
 
   private static String roots(int degree) {
-    return degree == 1 ? "1 root" : degree + " roots";
+    return degree == 0 ? "no root" : degree == 1 ? "1 root" : degree + " roots";
   }
 
   private static UnreadableException unknown(List<String> named, List<String> roots, String text) {

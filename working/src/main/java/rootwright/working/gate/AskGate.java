@@ -81,7 +81,7 @@ public final class AskGate {
   }
 
   private static String denominator(RootFunction f, Problem problem) {
-    return "%s ≠ 0 for every root, since it has no root in common with %s"
+    return "%s ≠ 0 for every root: this and %s have no root in common"
         .formatted(
             UnicodeWriter.write(PolynomialFormula.of(f.denominator(), problem.roots().get(0))),
             "the polynomial");

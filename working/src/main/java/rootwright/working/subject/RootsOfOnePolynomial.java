@@ -46,6 +46,16 @@ public final class RootsOfOnePolynomial implements Subject {
   }
 
   private static void requireNoCondition(Inquiry inquiry) throws UnreadableException {
+    if (inquiry.polynomial().isEmpty()) {
+      throw new UnreadableException(
+          new Refusal(
+              "empty",
+              "No polynomial is given, and the ask brings no data of its own.",
+              inquiry.statement().polynomial(),
+              0,
+              "a polynomial, or conditions behind “if” in the ask",
+              ""));
+    }
     if (!inquiry.conditions().isEmpty() && !inquiry.polynomial().isEmpty()) {
       String find = inquiry.statement().find();
       int at = find.indexOf(inquiry.conditions().get(0));

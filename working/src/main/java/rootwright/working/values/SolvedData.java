@@ -190,9 +190,7 @@ final class SolvedData {
     int verb = text.indexOf(" root");
     String values =
         text.substring(0, Math.max(0, text.indexOf(text.contains(" are ") ? " are " : " is ")));
-    return verb < 0
-        ? text
-        : "Among the numbers are %s, which a student may guess.".formatted(values);
+    return verb < 0 ? text : "A student may guess some of the numbers: %s.".formatted(values);
   }
 
   private boolean confirmed(Working working) {
