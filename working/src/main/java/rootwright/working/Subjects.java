@@ -5,6 +5,7 @@ import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.clothing.DisguisedEquations;
 import rootwright.working.clothing.RootsOfRoots;
 import rootwright.working.clothing.TriangleSides;
+import rootwright.working.composition.LevelSets;
 import rootwright.working.described.DescribedRoots;
 import rootwright.working.described.ValuesAtAngles;
 import rootwright.working.fraction.NumeratorsOverRoots;
@@ -42,6 +43,7 @@ public final class Subjects {
             new ValuesAtAngles(kinds),
             new FloorOfPowers(kinds),
             new LeastPolynomials(),
+            new LevelSets(),
             new NumeratorsOverRoots(kinds),
             new PowerSumSequence(kinds),
             new DisguisedEquations(),
