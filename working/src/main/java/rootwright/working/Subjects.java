@@ -12,6 +12,7 @@ import rootwright.working.fraction.NumeratorsOverRoots;
 import rootwright.working.identity.IdentityUnderCondition;
 import rootwright.working.integers.IntegerRoots;
 import rootwright.working.integers.VietaJumping;
+import rootwright.working.interpolation.PolynomialFromValues;
 import rootwright.working.kind.Kinds;
 import rootwright.working.letters.LetterFixedByEquation;
 import rootwright.working.letters.TwoPolynomials;
@@ -44,6 +45,7 @@ public final class Subjects {
             new FloorOfPowers(kinds),
             new LeastPolynomials(),
             new LevelSets(),
+            new PolynomialFromValues(),
             new NumeratorsOverRoots(kinds),
             new PowerSumSequence(kinds),
             new DisguisedEquations(),
