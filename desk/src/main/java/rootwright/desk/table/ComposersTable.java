@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.atomic.AtomicBoolean;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.bank.shelf.Shelf;
 import rootwright.bank.shelf.ShelfTwin;
@@ -210,10 +211,18 @@ public final class ComposersTable {
     Thread caller = Thread.currentThread();
     int workers = Runtime.getRuntime().availableProcessors();
     ExecutorService executor = Executors.newFixedThreadPool(workers);
+    // Kept, since a caller that waits for the workers does not show that it was interrupted.
+    AtomicBoolean interrupted = new AtomicBoolean();
     try {
       ScanControl scan =
           ScanControl.shared(executor, workers)
-              .until(() -> attention.stopped().getAsBoolean() || caller.isInterrupted());
+              .until(
+                  () -> {
+                    if (caller.isInterrupted()) {
+                      interrupted.set(true);
+                    }
+                    return interrupted.get() || attention.stopped().getAsBoolean();
+                  });
       return composing.with(new ComposingControl(scan, attention.listener(), attention.book()));
     } finally {
       executor.shutdownNow();
