@@ -110,4 +110,40 @@ class PaperTest {
     assertThat(shell.status()).as(line).isEqualTo(2);
     assertThat(shell.err()).contains(because.equals("--form") ? "there is no form" : because);
   }
+
+  /** A problem whose condition is not printed is another problem, with a wrong key. */
+  @Test
+  void whateverIsGivenStandsOnTheSheet(@TempDir Path folder) throws Exception {
+    Path problems = folder.resolve("problems.txt");
+    Files.writeString(
+        problems,
+        """
+        x^3 - 9x^2 + kx - 24 ; k if r = 2s
+        x^2 - 3x + 1 and x^3 - 2x + 2 ; Π (r - s)
+        2cos(2π/7), 2cos(4π/7), 2cos(6π/7) ; Σ 1/r
+        x^4 - 6x^3 + 7x^2 - 6x + 1 ; sum of the real roots
+        x^2 - 4x + 1 ; sum of the roots of P(P(x)) = 0
+        """);
+    Shell shell =
+        Shell.run(
+            "paper",
+            "--file",
+            problems.toString(),
+            "--out",
+            folder.toString(),
+            "--as",
+            "text",
+            "--as",
+            "pdf",
+            "--print",
+            "sheet");
+    assertThat(shell.status()).as(shell.err()).isZero();
+    try (var files = Files.list(folder)) {
+      Path sheet =
+          files.filter(file -> file.toString().endsWith("sheet.txt")).findFirst().orElseThrow();
+      assertThat(Files.readString(sheet).replaceAll("\\s+", " "))
+          .contains("for which r = 2s", "x³ − 2x + 2", "cos(2π/7)", "the sum of the real roots")
+          .contains("P(P(x)) = 0");
+    }
+  }
 }

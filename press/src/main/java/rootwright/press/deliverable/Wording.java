@@ -2,6 +2,7 @@ package rootwright.press.deliverable;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import rootwright.algebra.notation.Formula;
 import rootwright.press.document.Piece;
 import rootwright.press.paper.Form;
@@ -30,6 +31,10 @@ final class Wording {
           new Meaning("e", "the sum of all products of ", " different roots"),
           new Meaning("h", "the sum of all products of ", " roots, repetitions allowed"));
 
+  /** Words of an ask that this class has a sentence for. */
+  private static final Set<String> WORDED =
+      Set.of("discriminant", "roots", "real roots", "reduce", "polynomial with roots");
+
   private Wording() {}
 
   /** What is given and asked, as one paragraph. */
@@ -49,6 +54,10 @@ final class Wording {
   /** The problem of a solution. */
   static List<Piece> of(Solution solution) {
     Given given = solution.given();
+    if (!isAboutRootsAlone(given)) {
+      // Conditions, letters and whatever else is given must not be lost on the way to the paper.
+      return Piece.line(solution.statement());
+    }
     Formula equation = Formula.equation(given.polynomial(), Formula.number(0));
     List<Piece> sentence = new ArrayList<>();
     if (given.roots().isEmpty() || isWord(given.find())) {
@@ -65,6 +74,21 @@ final class Wording {
     sentence.addAll(asked(given.find(), solution.answer()));
     families(given.find(), sentence);
     return sentence;
+  }
+
+  /**
+   * Whether the polynomial and an ask in its roots, or a word known here, are all that is given.
+   */
+  private static boolean isAboutRootsAlone(Given given) {
+    return given.problem().isPresent()
+        && !given.find().contains(Formula.Words.class::isInstance)
+        && !given
+            .find()
+            .contains(
+                part ->
+                    part instanceof Formula.Application application
+                        && !application.function().replace("'", "").equals("P")
+                        && !(part == given.find() && WORDED.contains(application.function())));
   }
 
   /** Says what S₉ or e₂ means, once for each letter. */
