@@ -123,6 +123,7 @@ class PaperTest {
         2cos(2π/7), 2cos(4π/7), 2cos(6π/7) ; Σ 1/r
         x^4 - 6x^3 + 7x^2 - 6x + 1 ; sum of the real roots
         x^2 - 4x + 1 ; sum of the roots of P(P(x)) = 0
+         ; xyz if x+y+z = 3, x^2+y^2+z^2 = 5, x^3+y^3+z^3 = 12
         """);
     Shell shell =
         Shell.run(
@@ -143,7 +144,7 @@ class PaperTest {
           files.filter(file -> file.toString().endsWith("sheet.txt")).findFirst().orElseThrow();
       assertThat(Files.readString(sheet).replaceAll("\\s+", " "))
           .contains("for which r = 2s", "x³ − 2x + 2", "cos(2π/7)", "the sum of the real roots")
-          .contains("P(P(x)) = 0");
+          .contains("P(P(x)) = 0", "x³ + y³ + z³ = 12");
     }
   }
 }

@@ -73,7 +73,8 @@ public sealed interface FiledItem {
         line.append(" ; roots ").append(String.join(", ", statement.roots()));
       }
       statement.unknown().ifPresent(letter -> line.append(" ; unknown ").append(letter));
-      return line.toString();
+      // As it is read back from a file, where blanks round a text are lost.
+      return line.toString().strip();
     }
   }
 

@@ -162,7 +162,7 @@ final class PaperTree {
             .toList();
     return new FiledItem.Problem(
         new Statement(
-            required(tree, "given", where),
+            given(tree, where),
             required(tree, "find", where),
             roots,
             Optional.of(text(tree, "unknown")).filter(letter -> !letter.isEmpty())),
@@ -187,6 +187,11 @@ final class PaperTree {
 
   private static String text(JsonNode tree, String name) {
     return tree.path(name).asText("").strip();
+  }
+
+  /** What is given must be said, but is empty where the ask brings its own data. */
+  private static String given(JsonNode tree, String where) {
+    return tree.path("given").isTextual() ? text(tree, "given") : required(tree, "given", where);
   }
 
   private static String required(JsonNode tree, String name, String where) {
