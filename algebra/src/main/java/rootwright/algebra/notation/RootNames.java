@@ -73,7 +73,9 @@ public final class RootNames {
       return usual;
     }
     for (List<String> family : families(named, degree)) {
-      if (family.containsAll(named) && family.stream().noneMatch(letters::contains)) {
+      if (family.containsAll(named)
+          && family.stream().noneMatch(letters::contains)
+          && !isUsualNameMistyped(family, named)) {
         return family;
       }
     }
@@ -144,6 +146,13 @@ public final class RootNames {
     if (!roots.containsAll(named)) {
       throw unknown(named, roots, text);
     }
+  }
+
+  /** The names p, q, r, … share r, s, t with the usual ones: without p, a q beside r is a slip. */
+  private static boolean isUsualNameMistyped(List<String> family, List<String> named) {
+    return family.get(0).equals("p")
+        && !named.contains("p")
+        && named.stream().anyMatch(USUAL::contains);
   }
 
   private static List<String> completed(Set<String> names, int degree, Set<String> letters) {
