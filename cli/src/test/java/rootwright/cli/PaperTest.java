@@ -2,6 +2,7 @@ package rootwright.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -146,5 +147,30 @@ class PaperTest {
           .contains("for which r = 2s", "x³ − 2x + 2", "cos(2π/7)", "the sum of the real roots")
           .contains("P(P(x)) = 0", "x³ + y³ + z³ = 12");
     }
+  }
+
+  @Test
+  void everyKindOfProblemCanBePrinted(@TempDir Path folder) throws Exception {
+    List<String> lines = new ArrayList<>();
+    try (var rows = PaperTest.class.getResourceAsStream("kinds-of-problem.csv")) {
+      for (String row : new String(rows.readAllBytes(), StandardCharsets.UTF_8).split("\n")) {
+        if (!row.startsWith("#")) {
+          lines.add(row.substring(0, row.lastIndexOf(';')).replaceFirst(";", " ; "));
+        }
+      }
+    }
+    Path problems = folder.resolve("problems.txt");
+    Files.write(problems, lines);
+    Shell shell =
+        Shell.run(
+            "paper",
+            "--file",
+            problems.toString(),
+            "--out",
+            folder.toString(),
+            "--print",
+            "sheet,hints");
+    assertThat(shell.status()).as(shell.err()).isZero();
+    assertThat(shell.out()).contains("-sheet.pdf", "-hints.pdf");
   }
 }

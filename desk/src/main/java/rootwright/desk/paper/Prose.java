@@ -3,6 +3,8 @@ package rootwright.desk.paper;
 import java.util.ArrayList;
 import java.util.List;
 import rootwright.algebra.notation.FormulaReader;
+import rootwright.algebra.notation.PlainWriter;
+import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.press.document.Piece;
 
@@ -51,9 +53,14 @@ final class Prose {
 
     @Override
     public String mathematics(Piece.Mathematics mathematics) {
-      return FORMULA
-          + rootwright.algebra.notation.PlainWriter.write(mathematics.formula())
-          + FORMULA;
+      String plain = PlainWriter.write(mathematics.formula());
+      try {
+        FormulaReader.formula(plain);
+        return FORMULA + plain + FORMULA;
+      } catch (UnreadableException words) {
+        // A formula with words in it is read back as words.
+        return UnicodeWriter.write(mathematics.formula());
+      }
     }
 
     @Override

@@ -56,7 +56,7 @@ final class Wording {
     Given given = solution.given();
     if (!isAboutRootsAlone(given)) {
       // Conditions, letters and whatever else is given must not be lost on the way to the paper.
-      return Piece.line(solution.statement());
+      return StatementPieces.of(solution);
     }
     Formula equation = Formula.equation(given.polynomial(), Formula.number(0));
     List<Piece> sentence = new ArrayList<>();

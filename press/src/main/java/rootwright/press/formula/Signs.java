@@ -86,6 +86,20 @@ public final class Signs {
           sign('₉', "{}_9", "_9"),
           sign('ₙ', "{}_n", "_n"),
           sign('ₖ', "{}_k", "_k"),
+          sign('ₘ', "{}_m", "_m"),
+          sign('ᵢ', "{}_i", "_i"),
+          sign('ⱼ', "{}_j", "_j"),
+          sign('ᵐ', "{}^m", "^m"),
+          sign('⌊', "\\lfloor", "floor("),
+          sign('⌋', "\\rfloor", ")"),
+          sign('⌈', "\\lceil", "ceil("),
+          sign('⌉', "\\rceil", ")"),
+          sign('ε', "\\varepsilon", "epsilon"),
+          sign('ζ', "\\zeta", "zeta"),
+          sign('η', "\\eta", "eta"),
+          sign('ρ', "\\rho", "rho"),
+          sign('τ', "\\tau", "tau"),
+          sign('φ', "\\varphi", "phi"),
           sign('λ', "\\lambda", "lambda"));
 
   private Signs() {}
