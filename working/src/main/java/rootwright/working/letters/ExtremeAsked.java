@@ -76,7 +76,7 @@ record ExtremeAsked(
             piece.low().filter(candidate::equals).isPresent()
                 || piece.high().filter(candidate::equals).isPresent();
         if (in || end) {
-          Attained here = new Attained(candidate, LetterKinds.at(function, candidate));
+          Attained here = new Attained(candidate, ValueAtLetter.of(function, candidate));
           if (in && better(here, best, sign)) {
             best = Optional.of(here);
           }

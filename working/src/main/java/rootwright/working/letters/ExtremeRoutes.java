@@ -102,7 +102,7 @@ final class ExtremeRoutes {
             Idea.ARITHMETIC,
             "at %s = %s".formatted(letter, LetterSolution.text(place)),
             function.rewrite(part -> part.equals(Formula.name(letter)) ? place.toFormula() : part),
-            LetterKinds.at(function(asked), place).toFormula());
+            ValueAtLetter.of(function(asked), place).toFormula());
       }
       Optional<ExtremeAsked.Attained> best = asked.best();
       Optional<Claim> claim = asked.claim();
@@ -149,7 +149,7 @@ final class ExtremeRoutes {
       }
       return ExactValues.rootsOf(asked.over().derivative()).stream()
           .map(ExactRoot::value)
-          .map(vertex -> new Answer.Exact(LetterKinds.at(function(asked), vertex)))
+          .map(vertex -> new Answer.Exact(ValueAtLetter.of(function(asked), vertex)))
           .toList();
     }
   }

@@ -14,8 +14,6 @@ import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.ExactValues;
-import rootwright.algebra.value.QuadraticSurd;
-import rootwright.algebra.value.RationalValue;
 import rootwright.working.answer.Answer;
 import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
@@ -120,10 +118,11 @@ final class LetterKinds {
     }
     LetterWarnings.lead(problem).ifPresent(warnings::add);
     RegionWarnings.ends(asked).ifPresent(warnings::add);
-    return joined(
-        solution("letter-region", problem, answer, List.of(), warnings, confirm(asked)),
-        new RouteRunner(checks).run(List.of(new RegionByDiscriminant()), asked, answer, profile),
-        SlipRunner.run(RegionSlips.ALL, asked, answer));
+    return solution("letter-region", problem, answer, List.of(), warnings, confirm(asked))
+        .with(
+            new RouteRunner(checks)
+                .run(List.of(new RegionByDiscriminant()), asked, answer, profile),
+            SlipRunner.run(RegionSlips.ALL, asked, answer));
   }
 
   private SecondOpinion confirm(RegionAsked asked) {
@@ -168,10 +167,10 @@ final class LetterKinds {
             "%s = %s, where it is attained"
                 .formatted(region.letter(), LetterSolution.text(best.get().letter())));
     SecondOpinion second = checks.require(ask.shown(), claim.get());
-    return joined(
-        solution("extreme", problem, answer, conditions, warnings, second),
-        new RouteRunner(checks).run(ExtremeRoutes.ALL, asked, answer, profile),
-        SlipRunner.run(ExtremeRoutes.SLIPS, asked, answer));
+    return solution("extreme", problem, answer, conditions, warnings, second)
+        .with(
+            new RouteRunner(checks).run(ExtremeRoutes.ALL, asked, answer, profile),
+            SlipRunner.run(ExtremeRoutes.SLIPS, asked, answer));
   }
 
   /** What the one condition says of the letters. */
@@ -194,15 +193,15 @@ final class LetterKinds {
     Answer answer = new Answer.FunctionOf(Formula.equation(numerator, Formula.number(0)));
     List<Warning> warnings = new ArrayList<>();
     LetterWarnings.lead(problem).ifPresent(warnings::add);
-    return joined(
-        solution("relation", problem, answer, List.of(), warnings, second),
-        new RouteRunner(checks)
-            .run(
-                List.of(new RelationRoute(equation, answer)),
-                problem,
-                answer,
-                ClassProfile.EVERYTHING),
-        new SlipRunner.Slipped(List.of(), List.of()));
+    return solution("relation", problem, answer, List.of(), warnings, second)
+        .with(
+            new RouteRunner(checks)
+                .run(
+                    List.of(new RelationRoute(equation, answer)),
+                    problem,
+                    answer,
+                    ClassProfile.EVERYTHING),
+            new SlipRunner.Slipped(List.of(), List.of()));
   }
 
   /** Several letters together. */
@@ -232,10 +231,10 @@ final class LetterKinds {
     }
     LetterWarnings.lead(problem).ifPresent(warnings::add);
     SecondOpinion second = checks.require(problem.ask().shown(), asked.claim());
-    return joined(
-        solution("letters", problem, asked.answer(), List.of(), warnings, second),
-        new RouteRunner(checks).run(List.of(new SystemRoute()), asked, asked.answer(), profile),
-        new SlipRunner.Slipped(List.of(), List.of()));
+    return solution("letters", problem, asked.answer(), List.of(), warnings, second)
+        .with(
+            new RouteRunner(checks).run(List.of(new SystemRoute()), asked, asked.answer(), profile),
+            new SlipRunner.Slipped(List.of(), List.of()));
   }
 
   /** An expression as a function of the letters. */
@@ -263,10 +262,10 @@ final class LetterKinds {
     Answer answer = new Answer.FunctionOf(asked.written());
     SecondOpinion second =
         checks.require(expression, Claim.equal(problem.setting(), expression, asked.written()));
-    return joined(
-        solution("function", problem, answer, conditions(asked), warnings, second),
-        new RouteRunner(checks).run(FunctionRoutes.ALL, asked, answer, profile),
-        SlipRunner.run(FunctionSlips.ALL, asked, answer));
+    return solution("function", problem, answer, conditions(asked), warnings, second)
+        .with(
+            new RouteRunner(checks).run(FunctionRoutes.ALL, asked, answer, profile),
+            SlipRunner.run(FunctionSlips.ALL, asked, answer));
   }
 
   private static List<String> conditions(FunctionAsked asked) {
@@ -294,10 +293,10 @@ final class LetterKinds {
     }
     Answer answer = asked.answer();
     SecondOpinion second = confirm(asked);
-    return joined(
-        solution("letters", problem, answer, List.of(), LetterWarnings.of(asked), second),
-        new RouteRunner(checks).run(LettersRoutes.ALL, asked, answer, profile),
-        SlipRunner.run(LetterSlips.ALL, asked, answer));
+    return solution("letters", problem, answer, List.of(), LetterWarnings.of(asked), second)
+        .with(
+            new RouteRunner(checks).run(LettersRoutes.ALL, asked, answer, profile),
+            SlipRunner.run(LetterSlips.ALL, asked, answer));
   }
 
   private Solution always(LettersAsked asked) {
@@ -358,44 +357,18 @@ final class LetterKinds {
     SecondOpinion second = confirm(asked);
     Set<ExactValue> values = new LinkedHashSet<>();
     for (ExactValue letter : asked.solution().kept()) {
-      values.add(at(value, letter));
+      values.add(ValueAtLetter.of(value, letter));
     }
     List<ExactValue> ordered = new ArrayList<>(values);
     ordered.sort(ExactValues.order());
     Answer answer = new Answer.Solutions(ordered);
     List<RouteOn<LettersAsked>> routes = List.of(new ValueByLetter(expression, value, ordered));
     List<SlipOn<LettersAsked>> slips = List.of();
-    return joined(
-        solution(
-            "value-under-conditions", problem, answer, List.of(), LetterWarnings.of(asked), second),
-        new RouteRunner(checks).run(routes, asked, answer, profile),
-        SlipRunner.run(slips, asked, answer));
-  }
-
-  /** The value of a function of the letter. */
-  static ExactValue at(RationalFunction function, ExactValue letter) {
-    ExactValue over = value(function.numerator(), letter);
-    ExactValue under = value(function.denominator(), letter);
-    if (under instanceof RationalValue number) {
-      if (number.number().isZero()) {
-        throw new BeyondLettersException("a denominator is 0 at a value of the letter");
-      }
-      return over instanceof QuadraticSurd surd
-          ? surd.times(number.number().reciprocal())
-          : new RationalValue(((RationalValue) over).number().over(number.number()));
-    }
-    QuadraticSurd inverse = ((QuadraticSurd) under).reciprocal();
-    return over instanceof QuadraticSurd surd
-        ? surd.times(inverse)
-        : inverse.times(((RationalValue) over).number());
-  }
-
-  private static ExactValue value(MultivariatePolynomial function, ExactValue letter) {
-    return NumberAt.value(InLetters.inOne(function, 1), letter)
-        .orElseThrow(
-            () ->
-                new BeyondLettersException(
-                    "values are worked at rational and quadratic values of the letter only"));
+    return solution(
+            "value-under-conditions", problem, answer, List.of(), LetterWarnings.of(asked), second)
+        .with(
+            new RouteRunner(checks).run(routes, asked, answer, profile),
+            SlipRunner.run(slips, asked, answer));
   }
 
   private static Solution solution(
@@ -405,35 +378,7 @@ final class LetterKinds {
       List<String> conditions,
       List<Warning> warnings,
       SecondOpinion second) {
-    return new Solution(
-        kind,
-        problem.given(),
-        LetterStatement.of(problem),
-        answer,
-        Optional.empty(),
-        conditions,
-        warnings,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        second);
-  }
-
-  private static Solution joined(
-      Solution found, RouteRunner.Routed routed, SlipRunner.Slipped slipped) {
-    return new Solution(
-        found.kind(),
-        found.given(),
-        found.statement(),
-        found.answer(),
-        found.reduced(),
-        found.conditions(),
-        found.warnings(),
-        routed.workings(),
-        routed.declined(),
-        slipped.showing(),
-        slipped.silent(),
-        found.second());
+    return Solution.unworked(
+        kind, problem.given(), LetterStatement.of(problem), answer, conditions, warnings, second);
   }
 }

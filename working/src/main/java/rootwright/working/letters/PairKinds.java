@@ -2,7 +2,6 @@ package rootwright.working.letters;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
@@ -84,11 +83,15 @@ final class PairKinds {
             ? Answer.exact(
                 value.numerator().coefficient(rootwright.algebra.polynomial.Monomial.ONE))
             : new Answer.FunctionOf(written);
-    return joined(
-        solution("resultant", problem, answer, List.of(), second),
-        new RouteRunner(checks)
-            .run(List.of(new ResultantRoutes.OverFirst(written, answer)), problem, answer, profile),
-        SlipRunner.run(ResultantRoutes.SLIPS, problem, answer));
+    return solution("resultant", problem, answer, List.of(), second)
+        .with(
+            new RouteRunner(checks)
+                .run(
+                    List.of(new ResultantRoutes.OverFirst(written, answer)),
+                    problem,
+                    answer,
+                    profile),
+            SlipRunner.run(ResultantRoutes.SLIPS, problem, answer));
   }
 
   private Solution letter(PairProblem problem, ClassProfile profile) {
@@ -115,10 +118,10 @@ final class PairKinds {
                 resultant,
                 NumberDomain.COMPLEX,
                 asked.candidates().stream().map(Candidate::value).toList()));
-    return joined(
-        solution("common-root", problem, answer, warnings(asked), second),
-        new RouteRunner(checks).run(PairRoutes.LETTER, asked, answer, profile),
-        SlipRunner.run(PairSlips.LETTER, asked, answer));
+    return solution("common-root", problem, answer, warnings(asked), second)
+        .with(
+            new RouteRunner(checks).run(PairRoutes.LETTER, asked, answer, profile),
+            SlipRunner.run(PairSlips.LETTER, asked, answer));
   }
 
   private static List<Warning> warnings(PairAsked asked) {
@@ -209,10 +212,10 @@ final class PairKinds {
                       new Formula.Application("B", List.of(Formula.name(problem.names().get(0))))),
                   Formula.number(apart.over(restA.lead().power(restB.degree()))))));
     }
-    return joined(
-        solution("common-roots", problem, answer, warnings, second),
-        new RouteRunner(checks).run(PairRoutes.COMMON, problem, answer, profile),
-        new SlipRunner.Slipped(List.of(), List.of()));
+    return solution("common-roots", problem, answer, warnings, second)
+        .with(
+            new RouteRunner(checks).run(PairRoutes.COMMON, problem, answer, profile),
+            new SlipRunner.Slipped(List.of(), List.of()));
   }
 
   private Solution pairs(PairProblem problem, Formula.Aggregate aggregate, ClassProfile profile) {
@@ -238,10 +241,10 @@ final class PairKinds {
     PairsAsked asked = new PairsAsked(problem, aggregate, value);
     Answer answer = Answer.exact(value);
     SecondOpinion second = checks.require(aggregate, asked.claim(Formula.number(value)));
-    return joined(
-        solution("pairs", problem, answer, List.of(), second),
-        new RouteRunner(checks).run(PairsRoutes.ALL, asked, answer, profile),
-        SlipRunner.run(PairSlips.PAIRS, asked, answer));
+    return solution("pairs", problem, answer, List.of(), second)
+        .with(
+            new RouteRunner(checks).run(PairsRoutes.ALL, asked, answer, profile),
+            SlipRunner.run(PairSlips.PAIRS, asked, answer));
   }
 
   private static Solution solution(
@@ -257,18 +260,13 @@ final class PairKinds {
         conditions.add(UnicodeWriter.write(InLetters.formula(lead, problem.letters())) + " ≠ 0");
       }
     }
-    return new Solution(
+    return Solution.unworked(
         kind,
         problem.given(),
         statement(problem),
         answer,
-        Optional.empty(),
         conditions.stream().distinct().toList(),
         warnings,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
         second);
   }
 
@@ -295,22 +293,5 @@ final class PairKinds {
     return problem.ask() instanceof PairProblem.Ask.OfResultant
         ? "Find the resultant of %s and %s.".formatted(a, b)
         : "Find all numbers, real or not, that are roots of both %s and %s.".formatted(a, b);
-  }
-
-  private static Solution joined(
-      Solution found, RouteRunner.Routed routed, SlipRunner.Slipped slipped) {
-    return new Solution(
-        found.kind(),
-        found.given(),
-        found.statement(),
-        found.answer(),
-        found.reduced(),
-        found.conditions(),
-        found.warnings(),
-        routed.workings(),
-        routed.declined(),
-        slipped.showing(),
-        slipped.silent(),
-        found.second());
   }
 }

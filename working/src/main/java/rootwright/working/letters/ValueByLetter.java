@@ -46,7 +46,7 @@ record ValueByLetter(Formula expression, RationalFunction value, List<ExactValue
           Idea.ARITHMETIC,
           "for %s = %s".formatted(asked.letter(), LetterSolution.text(letter)),
           put(general, asked.letter(), letter.toFormula()),
-          LetterKinds.at(value, letter).toFormula());
+          ValueAtLetter.of(value, letter).toFormula());
     }
     return new Attempt.Worked(title(), lines.steps(), new Answer.Solutions(values), List.of());
   }

@@ -47,6 +47,47 @@ public record Solution(
     silent = List.copyOf(silent);
   }
 
+  /** What is found before any route is tried. */
+  public static Solution unworked(
+      String kind,
+      Given given,
+      String statement,
+      Answer answer,
+      List<String> conditions,
+      List<Warning> warnings,
+      SecondOpinion second) {
+    return new Solution(
+        kind,
+        given,
+        statement,
+        answer,
+        Optional.empty(),
+        conditions,
+        warnings,
+        List.of(),
+        List.of(),
+        List.of(),
+        List.of(),
+        second);
+  }
+
+  /** The same with the workings and the wrong turnings that were found. */
+  public Solution with(RouteRunner.Routed routed, SlipRunner.Slipped slipped) {
+    return new Solution(
+        kind,
+        given,
+        statement,
+        answer,
+        reduced,
+        conditions,
+        warnings,
+        routed.workings(),
+        routed.declined(),
+        slipped.showing(),
+        slipped.silent(),
+        second);
+  }
+
   /** The same solution, shown as the answer to this ask, put in these words. */
   public Solution asked(Formula find, String sentence) {
     return new Solution(
