@@ -155,7 +155,7 @@ abstract class FormulaWriter implements FormulaCases<String> {
     return formula instanceof Formula.Numeral number && number.value().signum() < 0;
   }
 
-  private static boolean isFractionNumber(Formula formula) {
+  static boolean isFractionNumber(Formula formula) {
     return formula instanceof Formula.Numeral number
         && number.value().signum() > 0
         && !number.value().isInteger();

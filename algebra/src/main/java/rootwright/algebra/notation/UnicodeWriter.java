@@ -46,7 +46,14 @@ public final class UnicodeWriter extends LineWriter {
   @Override
   public String product(Formula.Product product) {
     List<Formula> factors = product.factors();
-    List<String> written = factors(product);
+    List<String> written = new ArrayList<>(factors(product));
+    boolean fractionBeforeNumber =
+        isFractionNumber(factors.get(0))
+            && factors.size() > 1
+            && factors.get(1) instanceof Formula.Numeral;
+    if (fractionBeforeNumber) {
+      written.set(0, bracketed(written.get(0)));
+    }
     StringBuilder text = new StringBuilder(written.get(0));
     for (int k = 1; k < written.size(); k++) {
       boolean apart =
@@ -63,7 +70,7 @@ public final class UnicodeWriter extends LineWriter {
   private static boolean needsSignAfter(Formula factor, String written) {
     boolean letters = factor instanceof Formula.Application && !written.endsWith(")");
     boolean raisedPlainly = factor instanceof Formula.Power && written.indexOf('^') >= 0;
-    boolean stroke = factor instanceof Formula.Numeral && written.indexOf('/') >= 0;
+    boolean stroke = isFractionNumber(factor) && !written.endsWith(")");
     return factor instanceof Formula.Radical
         || isAggregate(factor)
         || letters

@@ -85,6 +85,15 @@ class WritersTest {
   }
 
   @Test
+  void aFractionBeforeAnotherNumberStandsInItsOwnBracket() throws UnreadableException {
+    Formula built = Formula.number(Rational.of(3, 2)).times(Formula.number(Rational.of(-53, 4)));
+    assertThat(UnicodeWriter.write(built)).isEqualTo("(3/2)(−53/4)");
+    assertThat(FormulaReader.formula("(3/2)(−53/4)")).isEqualTo(NormalForm.of(built));
+    assertThat(UnicodeWriter.write(Formula.number(Rational.of(1, 2)).times(Formula.name("x"))))
+        .isEqualTo("1/2·x");
+  }
+
+  @Test
   void wordsAreEscapedInEveryMarkup() {
     Formula words = new Formula.Words("50% & <more>");
     assertThat(LatexWriter.write(words)).isEqualTo("\\text{50\\% \\& <more>}");
