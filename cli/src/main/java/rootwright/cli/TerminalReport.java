@@ -19,7 +19,10 @@ import rootwright.working.gate.Warning;
 import rootwright.working.route.Working;
 import rootwright.working.solve.Solution;
 
-/** A solution set for a terminal: one working open, all of them below one another, width kept. */
+/**
+ * A solution set for a terminal: first what is asked most (the answer and how it was checked), then
+ * every working below the other, what goes wrong, and last what does not apply.
+ */
 final class TerminalReport {
 
   private static final int DECIMALS = 10;
@@ -51,17 +54,11 @@ final class TerminalReport {
     for (String condition : solution.conditions()) {
       paragraph.add(INDENT, "needed, and true: " + condition);
     }
+    paragraph.add(INDENT, checks(solution));
     int number = 1;
     for (Working working : solution.routes()) {
       route(number++, working);
     }
-    list(
-        "Other routes",
-        grouped(
-            solution.declined(),
-            Solution.DeclinedRoute::why,
-            Solution.DeclinedRoute::title,
-            (why, titles) -> why + ": " + titles));
     list(
         "Wrong turnings",
         grouped(
@@ -69,9 +66,20 @@ final class TerminalReport {
             slip -> slip.name() + ": " + slip.text(),
             slip -> UnicodeWriter.write(AnswerFormula.of(slip.value())),
             (slip, values) -> values + "   " + slip));
-    list("Silent here", solution.silent().stream().map(s -> s.name()).toList());
-    paragraph.blank();
-    paragraph.add("", checks(solution));
+    list(
+        "Wrong turnings that come out right here",
+        grouped(
+            solution.silent(),
+            Solution.SilentSlip::why,
+            Solution.SilentSlip::name,
+            (why, names) -> names + ": " + why));
+    list(
+        "Routes that do not fit, and why",
+        grouped(
+            solution.declined(),
+            Solution.DeclinedRoute::why,
+            Solution.DeclinedRoute::title,
+            (why, titles) -> why + ": " + titles));
     return paragraph.text();
   }
 
