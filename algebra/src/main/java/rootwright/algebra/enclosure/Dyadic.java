@@ -78,6 +78,9 @@ public record Dyadic(BigInteger mantissa, int exponent) implements Comparable<Dy
    * @throws IllegalArgumentException if {@code bits} is not positive
    */
   public static Dyadic of(Rational number, int bits, Rounding rounding) {
+    if (number.isInteger()) {
+      return of(number.numerator()).rounded(bits, rounding);
+    }
     return quotient(of(number.numerator()), of(number.denominator()), bits, rounding);
   }
 

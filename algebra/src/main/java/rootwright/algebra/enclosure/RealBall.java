@@ -51,8 +51,11 @@ public record RealBall(Dyadic centre, Dyadic radius) {
    * @throws IllegalArgumentException if {@code bits} is not positive
    */
   public static RealBall of(Rational number, int bits) {
-    return between(
-        Dyadic.of(number, bits, Rounding.FLOOR), Dyadic.of(number, bits, Rounding.CEILING));
+    Dyadic below = Dyadic.of(number, bits, Rounding.FLOOR);
+    if (number.isInteger() && below.equals(Dyadic.of(number.numerator()))) {
+      return exact(below);
+    }
+    return between(below, Dyadic.of(number, bits, Rounding.CEILING));
   }
 
   /**

@@ -101,10 +101,10 @@ public record Factorisation(Rational content, List<IrreducibleFactor> factors) {
       rest = rest.divide(cyclotomic).quotient().primitive();
     }
     requireWithinReach(rest);
-    if (rest.degree() > 3) {
+    if (rest.degree() > 3 && !IrreducibleByPrimes.proves(rest)) {
       parts.addAll(splitByLibrary(rest));
     } else if (rest.degree() > 0) {
-      // Degree 2 or 3 without a rational root does not split.
+      // Degree 2 or 3 without a rational root does not split either.
       parts.add(rest);
     }
     return parts;

@@ -91,6 +91,62 @@ final class ResiduePolynomial {
     return new ResiduePolynomial(rest, prime);
   }
 
+  ResiduePolynomial minus(ResiduePolynomial other) {
+    long[] difference =
+        Arrays.copyOf(ascending, Math.max(ascending.length, other.ascending.length));
+    for (int k = 0; k < other.ascending.length; k++) {
+      difference[k] = Math.floorMod(difference[k] - other.ascending[k], prime);
+    }
+    return new ResiduePolynomial(difference, prime);
+  }
+
+  ResiduePolynomial times(ResiduePolynomial other) {
+    if (degree() < 0 || other.degree() < 0) {
+      return new ResiduePolynomial(new long[0], prime);
+    }
+    long[] product = new long[degree() + other.degree() + 1];
+    for (int k = 0; k < ascending.length; k++) {
+      for (int j = 0; j < other.ascending.length; j++) {
+        product[k + j] = (product[k + j] + ascending[k] * other.ascending[j]) % prime;
+      }
+    }
+    return new ResiduePolynomial(product, prime);
+  }
+
+  /** The quotient by a divisor that leaves no remainder. */
+  ResiduePolynomial over(ResiduePolynomial divisor) {
+    long[] rest = ascending.clone();
+    int low = divisor.degree();
+    long[] quotient = new long[degree() - low + 1];
+    long inverse = inverse(divisor.ascending[low]);
+    for (int k = degree(); k >= low; k--) {
+      long factor = rest[k] * inverse % prime;
+      quotient[k - low] = factor;
+      for (int j = 0; j <= low; j++) {
+        rest[k - low + j] =
+            Math.floorMod(rest[k - low + j] - factor * divisor.ascending[j] % prime, prime);
+      }
+    }
+    return new ResiduePolynomial(quotient, prime);
+  }
+
+  /** The p-th power modulo a polynomial, p being the prime. */
+  ResiduePolynomial frobenius(ResiduePolynomial modulus) {
+    ResiduePolynomial result = new ResiduePolynomial(new long[] {1}, prime);
+    for (int bit = Long.SIZE - 1 - Long.numberOfLeadingZeros(prime); bit >= 0; bit--) {
+      result = result.times(result).remainder(modulus);
+      if ((prime >> bit & 1) == 1) {
+        result = result.times(this).remainder(modulus);
+      }
+    }
+    return result;
+  }
+
+  /** The polynomial x. */
+  static ResiduePolynomial unknown(long prime) {
+    return new ResiduePolynomial(new long[] {0, 1}, prime);
+  }
+
   long at(long point) {
     long value = 0;
     for (int k = degree(); k >= 0; k--) {

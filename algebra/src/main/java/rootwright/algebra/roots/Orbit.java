@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.algebra.stop.Stop;
 
@@ -23,13 +24,12 @@ public final class Orbit {
   private final RationalFunction function;
   private final int names;
   private final List<RationalFunction> images;
-  private final Optional<FormalTraces> traces;
+  private volatile List<Optional<FormalTraces>> traces = List.of();
 
   private Orbit(RationalFunction function, int names) {
     this.function = function;
     this.names = names;
     images = list();
-    traces = FormalTraces.of(function, names, images.size());
   }
 
   /**
@@ -44,6 +44,35 @@ public final class Orbit {
           "the expression uses root name number " + reduced.unknowns() + " of only " + names);
     }
     return new Orbit(reduced, names);
+  }
+
+  /**
+   * The number of distinct images of an expression in the names of n roots. A single term is not
+   * renamed for that: its images are the ways to deal out its exponents.
+   *
+   * @throws IllegalArgumentException if the expression uses more than n names
+   */
+  public static BigInteger sizeOf(RationalFunction expression, int names) {
+    if (expression.isPolynomial()
+        && expression.numerator().terms().size() == 1
+        && expression.unknowns() <= names) {
+      return arrangements(expression.numerator().terms().firstKey(), names);
+    }
+    return of(expression, names).size();
+  }
+
+  /** n! over the factorials of how often each exponent occurs, zero included. */
+  private static BigInteger arrangements(Monomial monomial, int names) {
+    BigInteger arrangements = BigInteger.ONE;
+    for (int k = 0; k < names; k++) {
+      int alike = 1;
+      for (int j = 0; j < k; j++) {
+        alike += monomial.exponent(j) == monomial.exponent(k) ? 1 : 0;
+      }
+      arrangements =
+          arrangements.multiply(BigInteger.valueOf(k + 1L)).divide(BigInteger.valueOf(alike));
+    }
+    return arrangements;
   }
 
   /** The expression in lowest terms. */
@@ -91,9 +120,12 @@ public final class Orbit {
         : factorial(names).divide(new Stabilizer(function, names).order());
   }
 
-  /** The traces written in power sums, for small orbits. */
+  /** The traces written in power sums, for small orbits; written when they are first asked for. */
   Optional<FormalTraces> traces() {
-    return traces;
+    if (traces.isEmpty()) {
+      traces = List.of(FormalTraces.of(function, names, images.size()));
+    }
+    return traces.get(0);
   }
 
   /** The image under the renaming of name k to {@code to[k]}, in lowest terms. */

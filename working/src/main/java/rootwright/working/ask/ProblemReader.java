@@ -1,5 +1,6 @@
 package rootwright.working.ask;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -86,15 +87,15 @@ public final class ProblemReader {
   /** Says over how many terms each Σ and Π runs. */
   private static void aggregates(Formula formula, Problem problem, List<String> reading) {
     if (formula instanceof Formula.Aggregate aggregate) {
-      Optional<Orbit> orbit =
-          Expansion.of(aggregate.body(), problem).map(body -> Orbit.of(body, problem.degree()));
-      orbit.ifPresent(
-          images ->
+      Optional<BigInteger> images =
+          Expansion.of(aggregate.body(), problem).map(body -> Orbit.sizeOf(body, problem.degree()));
+      images.ifPresent(
+          size ->
               reading.add(
                   "%s has %s %s."
                       .formatted(
                           UnicodeWriter.write(aggregate),
-                          images.size(),
+                          size,
                           aggregate.operation() == Formula.Aggregate.Operation.SUM
                               ? "terms"
                               : "factors")));

@@ -107,7 +107,7 @@ final class SymmetricView {
     if (!body.isPolynomial() || body.unknowns() > n) {
       return Optional.empty();
     }
-    BigInteger images = Orbit.of(body, n).size();
+    BigInteger images = Orbit.sizeOf(body, n);
     SymmetricPolynomial sum = SymmetricPolynomial.constant(n, Rational.ZERO);
     for (var term : body.numerator().terms().entrySet()) {
       Partition shape = shape(term.getKey());

@@ -47,7 +47,7 @@ record OneRootMap(Problem problem, String root, RootFunction f, Optional<OthersR
           .map(root -> new OneRootMap(problem, root, asked.singleRoot().get(), Optional.empty()))
           .toList();
     }
-    if (n < 2 || !Orbit.of(written, n).size().equals(BigInteger.valueOf(n))) {
+    if (n < 2 || !Orbit.sizeOf(written, n).equals(BigInteger.valueOf(n))) {
       return List.of();
     }
     List<OneRootMap> found = new ArrayList<>();

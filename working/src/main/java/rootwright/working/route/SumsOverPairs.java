@@ -59,7 +59,7 @@ final class SumsOverPairs implements Route {
       return new Attempt.Declined("the new root is no polynomial in two of the old ones");
     }
     MultivariatePolynomial map = asked.expression().get().numerator();
-    int images = Orbit.of(asked.expression().get(), n).size().intValueExact();
+    int images = Orbit.sizeOf(asked.expression().get(), n).intValueExact();
     boolean unordered = images == n * (n - 1) / 2;
     if (images > MOST_PAIRS || (!unordered && images != n * (n - 1))) {
       return new Attempt.Declined(

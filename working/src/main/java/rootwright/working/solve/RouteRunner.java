@@ -19,9 +19,9 @@ public final class RouteRunner {
 
   private final TwoChecks checks;
 
-  /** With the checks to use. */
+  /** With the checks to use, for one ask. */
   public RouteRunner(TwoChecks checks) {
-    this.checks = checks;
+    this.checks = checks.forOneProblem();
   }
 
   /** Workings, cheapest first, and what declined. */

@@ -25,6 +25,11 @@ public final class TwoChecks {
     this.second = second;
   }
 
+  /** The same checks for the claims of one problem and one thread; they may keep what they find. */
+  public TwoChecks forOneProblem() {
+    return new TwoChecks(exact.forOneProblem(), second.forOneProblem());
+  }
+
   /**
    * What the second check said, if both confirm the claim; empty if one of them cannot say.
    *

@@ -87,7 +87,7 @@ final class Aggregation {
     for (int k = 0; k < body.unknowns(); k++) {
       injections = injections.multiply(BigInteger.valueOf(n - k));
     }
-    BigInteger images = Orbit.of(body, n).size();
+    BigInteger images = Orbit.sizeOf(body, n);
     return total.times(new Rational(images, injections));
   }
 

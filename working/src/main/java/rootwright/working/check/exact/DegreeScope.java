@@ -102,7 +102,7 @@ record DegreeScope(
         Setting formal = Setting.of(Polynomial.X.power(count), roots);
         RationalFunction value =
             new FormalEvaluation(formal, new Unknowns(count), Map.of()).of(body);
-        return Orbit.of(value, count).size().intValueExact();
+        return Orbit.sizeOf(value, count).intValueExact();
       } catch (Unevaluable notFormal) {
         return choices(names);
       }

@@ -1,14 +1,17 @@
 package rootwright.working.check.exact;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.working.check.ClaimCheck;
+import rootwright.working.check.Nameless;
 import rootwright.working.check.Verdict;
 import rootwright.working.step.Claim;
 import rootwright.working.step.Setting;
@@ -23,6 +26,25 @@ public final class ExactCheck implements ClaimCheck {
 
   /** Degree in a free letter up to which an identity is decided. */
   private static final int HIGHEST_DEGREE = 200;
+
+  /** The setting and the numbers put for the free letters. */
+  private record Place(Setting setting, Map<String, Rational> letters) {}
+
+  private final Optional<Nameless<Place, RationalFunction>> kept;
+
+  /** A check that keeps nothing from one claim to the next. */
+  public ExactCheck() {
+    this(Optional.empty());
+  }
+
+  private ExactCheck(Optional<Nameless<Place, RationalFunction>> kept) {
+    this.kept = kept;
+  }
+
+  @Override
+  public ClaimCheck forOneProblem() {
+    return new ExactCheck(Optional.of(new Nameless<>()));
+  }
 
   @Override
   public Verdict of(Claim claim) {
@@ -54,7 +76,7 @@ public final class ExactCheck implements ClaimCheck {
     }
   }
 
-  private static Verdict equal(Claim.Equal claim) {
+  private Verdict equal(Claim.Equal claim) {
     List<String> free = claim.setting().free();
     if (free.isEmpty()) {
       return equalAt(claim.setting(), claim.sides(), Map.of());
@@ -86,12 +108,28 @@ public final class ExactCheck implements ClaimCheck {
     return Verdict.confirmed(METHOD);
   }
 
-  /** Whether the sides are equal with these numbers put for the free letters. */
-  static Verdict equalAt(Setting setting, List<Formula> sides, Map<String, Rational> letters) {
+  private Verdict equalAt(Setting setting, List<Formula> sides, Map<String, Rational> letters) {
+    return equalAt(
+        setting,
+        sides,
+        letters,
+        kept.map(all -> all.in(new Place(setting, letters))).orElseGet(HashMap::new));
+  }
+
+  /**
+   * Whether the sides are equal with these numbers put for the free letters.
+   *
+   * @param nameless what Σ, Π, S_k, e_k and h_k are known to be there; what is found is added
+   */
+  static Verdict equalAt(
+      Setting setting,
+      List<Formula> sides,
+      Map<String, Rational> letters,
+      Map<Formula, RationalFunction> nameless) {
     List<Formula> written = new ArrayList<>(sides);
     written.addAll(setting.definitions().values());
     Unknowns unknowns = new Unknowns(setting.polynomial().degree(), Turns.order(written));
-    ExactEvaluation evaluation = new ExactEvaluation(setting, unknowns, letters);
+    ExactEvaluation evaluation = new ExactEvaluation(setting, unknowns, letters, nameless);
     NormalForm normalForm = new NormalForm(setting.polynomial(), unknowns);
     RationalFunction left = defined(evaluation.of(sides.get(0)), normalForm);
     for (Formula side : sides.subList(1, sides.size())) {

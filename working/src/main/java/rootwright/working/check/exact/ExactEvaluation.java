@@ -41,10 +41,25 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
   private final Setting setting;
   private final Map<String, Rational> letters;
   private final Unknowns unknowns;
+  private final Map<Formula, RationalFunction> nameless;
   private final Map<String, RationalFunction> defined = new HashMap<>();
 
   /** Evaluates with numbers put for the free letters. */
   ExactEvaluation(Setting setting, Unknowns unknowns, Map<String, Rational> letters) {
+    this(setting, unknowns, letters, new HashMap<>());
+  }
+
+  /**
+   * Evaluates with numbers put for the free letters.
+   *
+   * @param nameless what Σ, Π, S_k, e_k and h_k are known to be, numbers all of them
+   */
+  ExactEvaluation(
+      Setting setting,
+      Unknowns unknowns,
+      Map<String, Rational> letters,
+      Map<Formula, RationalFunction> nameless) {
+    this.nameless = nameless;
     this.setting = setting;
     this.unknowns = unknowns;
     this.letters = letters;
@@ -221,6 +236,15 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
 
   @Override
   public RationalFunction aggregate(Formula.Aggregate aggregate) {
+    RationalFunction known = nameless.get(aggregate);
+    if (known == null) {
+      known = overImages(aggregate);
+      nameless.put(aggregate, known);
+    }
+    return known;
+  }
+
+  private RationalFunction overImages(Formula.Aggregate aggregate) {
     Optional<RationalFunction> formal = formal(aggregate.body());
     // A function of one root is met n times, however short it becomes when its powers are reduced.
     boolean inOneRoot = formal.isEmpty() || unknowns.rootsIn(formal.get()).size() == 1;
@@ -270,6 +294,15 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
 
   @Override
   public RationalFunction family(Formula.Family family) {
+    RationalFunction known = nameless.get(family);
+    if (known == null) {
+      known = member(family);
+      nameless.put(family, known);
+    }
+    return known;
+  }
+
+  private RationalFunction member(Formula.Family family) {
     Rational index = number(family.index());
     if (!index.isInteger()) {
       throw Unevaluable.form("the index " + index + " is not a whole number");

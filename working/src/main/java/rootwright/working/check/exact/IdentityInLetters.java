@@ -1,5 +1,6 @@
 package rootwright.working.check.exact;
 
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -94,7 +95,7 @@ final class IdentityInLetters {
   private static Optional<Verdict> at(
       Map<String, Rational> point, Setting setting, List<Formula> sides) {
     try {
-      return Optional.of(ExactCheck.equalAt(setting, sides, point));
+      return Optional.of(ExactCheck.equalAt(setting, sides, point, new HashMap<>()));
     } catch (Unevaluable pole) {
       if (pole.reason() == Unevaluable.Cause.ZERO_DENOMINATOR) {
         return Optional.empty();

@@ -13,6 +13,7 @@ import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.check.ClaimCheck;
+import rootwright.working.check.Nameless;
 import rootwright.working.check.Verdict;
 import rootwright.working.step.Claim;
 import rootwright.working.step.Setting;
@@ -41,7 +42,31 @@ public final class EnclosureCheck implements ClaimCheck {
   /** Below 10⁻³⁰, so that a radius up to it needs no look at the size of the value. */
   private static final Dyadic SURELY_NARROW = Dyadic.powerOfTwo(-100);
 
-  private final KnownEnclosures enclosures = new KnownEnclosures();
+  /** The setting, the numbers put for the free letters, and the precision. */
+  private record Place(Setting setting, Map<String, Rational> letters, int digits) {}
+
+  private final KnownEnclosures enclosures;
+  private final Optional<Nameless<Place, ComplexBall>> kept;
+
+  /** A check that keeps the enclosures of the last few polynomials. */
+  public EnclosureCheck() {
+    this(new KnownEnclosures(), Optional.empty());
+  }
+
+  private EnclosureCheck(KnownEnclosures enclosures, Optional<Nameless<Place, ComplexBall>> kept) {
+    this.enclosures = enclosures;
+    this.kept = kept;
+  }
+
+  @Override
+  public ClaimCheck forOneProblem() {
+    return new EnclosureCheck(enclosures, Optional.of(new Nameless<>()));
+  }
+
+  private Map<Formula, ComplexBall> nameless(
+      Setting setting, Map<String, Rational> letters, int digits) {
+    return kept.map(all -> all.in(new Place(setting, letters, digits))).orElseGet(HashMap::new);
+  }
 
   @Override
   public Verdict of(Claim claim) {
@@ -120,7 +145,7 @@ public final class EnclosureCheck implements ClaimCheck {
 
   private Verdict equalAt(
       Setting setting, List<Formula> sides, Map<String, Rational> letters, int digits) {
-    Map<Formula, ComplexBall> nameless = new HashMap<>();
+    Map<Formula, ComplexBall> nameless = nameless(setting, letters, digits);
     for (Labelling labelling : labellings(setting, sides, digits)) {
       Verdict verdict =
           equalAt(sides, new BallEvaluation(setting, labelling, letters, bits(digits), nameless));
