@@ -7,7 +7,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import rootwright.composing.blueprint.PolynomialWish;
 import rootwright.composing.climb.Climb;
 import rootwright.desk.Desk;
 import rootwright.desk.table.ComposersTable;
@@ -64,15 +63,14 @@ final class ClimbCommand implements Callable<Integer> {
         console,
         "",
         () -> {
-          PolynomialWish wish =
-              PolynomialWish.USUAL
-                  .withDegree(degree)
-                  .withSize(size)
-                  .withLead(1, Math.max(1, Math.min(size, PolynomialWish.USUAL.largestLead())));
           Climb climb =
               desk.table()
                   .climb(
-                      wish, seed, desk.table().fingerprints(avoid), ComposersTable.Attention.NONE);
+                      degree,
+                      size,
+                      seed,
+                      desk.table().fingerprints(avoid),
+                      ComposersTable.Attention.NONE);
           new CompositionPrinter(console, output.form()).print(climb);
           return climb.missing().isEmpty() ? ExitStatus.DONE : ExitStatus.NOT_SINGLE;
         });

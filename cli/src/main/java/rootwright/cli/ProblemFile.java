@@ -5,8 +5,10 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
-import rootwright.algebra.notation.Refusal;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.desk.list.ListedProblem;
 import rootwright.working.problem.Statement;
 
 /** Works a list of problems, one a line, and goes on after a bad line. */
@@ -30,11 +32,8 @@ final class ProblemFile {
     ExitStatus worst = ExitStatus.DONE;
     ProgressBar progress = new ProgressBar(console, lines.size());
     for (int k = 0; k < lines.size(); k++) {
-      String line = lines.get(k).strip();
-      if (!line.isEmpty() && !line.startsWith("#")) {
-        progress.clear();
-        worst = worst.and(work(line, k + 1));
-      }
+      progress.clear();
+      worst = worst.and(work(lines.get(k), k + 1));
       progress.show(k + 1);
     }
     progress.clear();
@@ -42,21 +41,14 @@ final class ProblemFile {
   }
 
   private ExitStatus work(String line, int number) {
-    int semicolon = line.indexOf(';');
-    if (semicolon < 0) {
-      printer.refuse(
-          new Refusal(
-              "no-ask",
-              "There is no ask: write the polynomial, a semicolon and the ask.",
-              line,
-              line.codePointCount(0, line.length()),
-              "; and an ask",
-              line + " ; S_2"),
-          OptionalInt.of(number));
+    try {
+      Optional<Statement> problem = ListedProblem.read(line);
+      return problem.isEmpty()
+          ? ExitStatus.DONE
+          : printer.work(problem.get(), OptionalInt.of(number));
+    } catch (UnreadableException unreadable) {
+      printer.refuse(unreadable.refusal(), OptionalInt.of(number));
       return ExitStatus.UNREADABLE;
     }
-    return printer.work(
-        Statement.of(line.substring(0, semicolon).strip(), line.substring(semicolon + 1).strip()),
-        OptionalInt.of(number));
   }
 }

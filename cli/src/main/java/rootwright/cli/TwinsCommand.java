@@ -1,8 +1,5 @@
 package rootwright.cli;
 
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
@@ -14,6 +11,7 @@ import picocli.CommandLine.Option;
 import rootwright.bank.shelf.ShelfTwin;
 import rootwright.composing.twin.Twin;
 import rootwright.desk.Desk;
+import rootwright.desk.contract.TwinContract;
 import rootwright.working.problem.Statement;
 
 /** {@code ./rootwright twins}: whether a problem is another one in other clothes. */
@@ -84,23 +82,15 @@ final class TwinsCommand implements Callable<Integer> {
 
   private void pair(Optional<Twin> twin) {
     if (json) {
-      ObjectNode node = JsonNodeFactory.instance.objectNode().put("related", twin.isPresent());
-      twin.ifPresent(found -> write(found, node));
-      console.out().println(node);
+      console.out().println(TwinContract.of(twin));
     } else {
-      console.out().println(twin.map(TwinsCommand::words).orElse("Not related."));
+      console.out().println(twin.map(TwinContract::words).orElse("Not related."));
     }
   }
 
   private void shelf(List<ShelfTwin> twins) {
     if (json) {
-      ObjectNode node = JsonNodeFactory.instance.objectNode().put("related", !twins.isEmpty());
-      ArrayNode all = node.putArray("twins");
-      for (ShelfTwin found : twins) {
-        ObjectNode each = all.addObject().put("line", found.entry().line());
-        write(found.twin(), each.put("problem", found.entry().text()));
-      }
-      console.out().println(node);
+      console.out().println(TwinContract.of(twins));
     } else if (twins.isEmpty()) {
       console.out().println("Not related to any problem of the shelf.");
     } else {
@@ -110,17 +100,9 @@ final class TwinsCommand implements Callable<Integer> {
                   .out()
                   .printf(
                       "line %d: %s   %s%n",
-                      found.entry().line(), words(found.twin()), found.entry().text()));
+                      found.entry().line(),
+                      TwinContract.words(found.twin()),
+                      found.entry().text()));
     }
-  }
-
-  private static String words(Twin twin) {
-    return twin.relation().isRefused() ? twin.words() : twin.words() + " (reported only)";
-  }
-
-  private static void write(Twin twin, ObjectNode node) {
-    node.put("relation", twin.relation().words())
-        .put("text", twin.words())
-        .put("same", twin.relation().isRefused());
   }
 }

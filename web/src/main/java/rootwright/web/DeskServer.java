@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.URI;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,16 +19,20 @@ import rootwright.desk.Desk;
 import rootwright.desk.contract.RefusalContract;
 import rootwright.desk.keep.KeptProfile;
 import rootwright.desk.lesson.LessonDesk;
+import rootwright.desk.table.StoppedOrders;
 import rootwright.web.endpoint.CheckEndpoint;
 import rootwright.web.endpoint.ComposeEndpoints;
 import rootwright.web.endpoint.JobEndpoints;
 import rootwright.web.endpoint.KeptEndpoints;
 import rootwright.web.endpoint.LessonEndpoints;
+import rootwright.web.endpoint.ListEndpoint;
 import rootwright.web.endpoint.OrderEndpoints;
+import rootwright.web.endpoint.PageEndpoint;
 import rootwright.web.endpoint.PaperEndpoints;
 import rootwright.web.endpoint.Reply;
 import rootwright.web.endpoint.SentenceEndpoint;
 import rootwright.web.endpoint.SetEndpoint;
+import rootwright.web.endpoint.ShelfEndpoints;
 import rootwright.web.endpoint.Solver;
 import rootwright.web.endpoint.WorkEndpoint;
 import rootwright.web.guard.OwnPage;
@@ -124,18 +129,21 @@ public final class DeskServer implements AutoCloseable {
       Solver solver,
       Jobs jobs,
       Jobs readings) {
+    new PageEndpoint().addTo(routes);
     new SentenceEndpoint().addTo(routes);
+    Path shelf = settings.folder().resolve("shelf.txt");
+    StoppedOrders stopped = new StoppedOrders(settings.folder().resolve("stopped-orders"));
     RecentProblems recent = new RecentProblems(settings.folder());
     KeptProfile profile = new KeptProfile(settings.folder());
     new KeptEndpoints(desk, recent, profile).addTo(routes);
     new SetEndpoint(desk, readings).addTo(routes);
     new WorkEndpoint(desk, solver, jobs, profile, recent).addTo(routes);
-    new ComposeEndpoints(desk, jobs, settings.folder().resolve("shelf.txt")).addTo(routes);
-    new PaperEndpoints(
-            desk, jobs, settings.folder().resolve("papers"), settings.folder().resolve("shelf.txt"))
-        .addTo(routes);
+    new ListEndpoint(solver, jobs, profile).addTo(routes);
+    new ComposeEndpoints(desk, jobs, shelf, stopped).addTo(routes);
+    new ShelfEndpoints(desk, readings, shelf).addTo(routes);
+    new PaperEndpoints(desk, jobs, settings.folder().resolve("papers"), shelf).addTo(routes);
     new CheckEndpoint(desk, jobs).addTo(routes);
-    new OrderEndpoints(desk, readings).addTo(routes);
+    new OrderEndpoints(desk, readings, stopped).addTo(routes);
     new LessonEndpoints(new LessonDesk(), jobs).addTo(routes);
     new JobEndpoints(jobs).addTo(routes);
   }

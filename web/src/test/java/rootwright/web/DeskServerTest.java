@@ -11,6 +11,7 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rootwright.web.frame.DeskPage;
 
 /** The server as anybody on the network would meet it. */
 class DeskServerTest {
@@ -111,10 +112,8 @@ class DeskServerTest {
   void everyScriptOfThePageIsAnnouncedSoThatNoneWaitsForAnother() throws Exception {
     Path scripts = Path.of(DeskServer.class.getResource("/rootwright/web/page/script").toURI());
     StringBuilder page = new StringBuilder();
-    try (var pages = Files.newDirectoryStream(scripts.resolveSibling("."), "*.html")) {
-      for (Path one : pages) {
-        page.append(get("/" + one.getFileName()).sentTo(desk.address()));
-      }
+    for (DeskPage one : DeskPage.ALL) {
+      page.append(get(one.path()).sentTo(desk.address()));
     }
     try (var files = Files.list(scripts)) {
       assertThat(files.map(file -> "script/" + file.getFileName()))

@@ -77,6 +77,14 @@ public final class SolutionContract {
     return node;
   }
 
+  /** A problem as one line of a list on a page: its statement and its answer, set. */
+  public static ObjectNode line(Solution solution) {
+    ObjectNode node = JsonNodeFactory.instance.objectNode();
+    node.set("statementSet", SetWords.statement(solution));
+    node.set("answer", AnswerContract.of(solution.answer(), FormulaForms.FOR_PAGES));
+    return node;
+  }
+
   private static void warnings(ArrayNode array, List<Warning> warnings) {
     for (Warning warning : warnings) {
       array.addObject().put("code", warning.code().code()).put("text", warning.text());

@@ -130,13 +130,21 @@ public final class ComposersTable {
   /**
    * Five problems from a read-off to a hard one, each adding one idea to those before it.
    *
+   * @param degree the degree of every polynomial
+   * @param size the largest coefficient by size
    * @param known fingerprints of problems to stay away from
    * @throws UnreadableException never for the asks of the house
    * @throws rootwright.composing.blueprint.ContradictoryBlueprintException if there can be no such
    *     polynomials
    */
-  public Climb climb(PolynomialWish wish, long seed, Set<String> known, Attention attention)
+  public Climb climb(int degree, int size, long seed, Set<String> known, Attention attention)
       throws UnreadableException {
+    PolynomialWish usual = PolynomialWish.USUAL;
+    PolynomialWish wish =
+        usual
+            .withDegree(degree)
+            .withSize(size)
+            .withLead(1, Math.max(1, Math.min(size, usual.largestLead())));
     return withWorkers(attention, control -> climber.climb(wish, seed, known, control));
   }
 

@@ -22,6 +22,7 @@ import rootwright.composing.scan.ScanState;
 public final class ScanFile implements ScanBook {
 
   private static final String HEADING = "# An order that was stopped; compose --state goes on.";
+  private static final String ORDER = "| ";
   private static final String END = "end";
   private static final long PAUSE = 2_000_000_000L;
 
@@ -50,6 +51,23 @@ public final class ScanFile implements ScanBook {
     return book;
   }
 
+  /**
+   * The order that a file keeps, as YAML; nothing if it is no such file.
+   *
+   * @throws IOException if it cannot be read
+   */
+  static Optional<String> orderIn(Path file) throws IOException {
+    List<String> lines = Files.readAllLines(file, StandardCharsets.UTF_8);
+    if (lines.isEmpty() || !lines.get(0).equals(HEADING)) {
+      return Optional.empty();
+    }
+    StringBuilder order = new StringBuilder();
+    lines.stream()
+        .filter(line -> line.startsWith(ORDER))
+        .forEach(line -> order.append(line.substring(ORDER.length())).append('\n'));
+    return Optional.of(order.toString());
+  }
+
   private void read() throws IOException {
     List<String> lines =
         new String(Files.readAllBytes(file), StandardCharsets.UTF_8).lines().toList();
@@ -60,8 +78,8 @@ public final class ScanFile implements ScanBook {
     StringBuilder kept = new StringBuilder();
     List<String> block = new ArrayList<>();
     for (String line : lines.subList(1, lines.size())) {
-      if (line.startsWith("| ")) {
-        kept.append(line.substring(2)).append('\n');
+      if (line.startsWith(ORDER)) {
+        kept.append(line.substring(ORDER.length())).append('\n');
       } else {
         block.add(line);
         if (line.equals(END)) {
@@ -94,7 +112,7 @@ public final class ScanFile implements ScanBook {
   /** Writes everything kept so far. */
   public synchronized void write() {
     StringBuilder text = new StringBuilder(HEADING).append('\n');
-    order.lines().forEach(line -> text.append("| ").append(line).append('\n'));
+    order.lines().forEach(line -> text.append(ORDER).append(line).append('\n'));
     states.values().forEach(state -> text.append(state.toText()));
     Path whole = file.toAbsolutePath();
     Path fresh = whole.resolveSibling(whole.getFileName() + ".new");

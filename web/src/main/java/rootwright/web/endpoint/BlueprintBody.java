@@ -18,8 +18,17 @@ final class BlueprintBody {
    * @throws FaultException if a wish cannot be read
    */
   static Blueprint read(JsonNode body, ComposersTable table) {
+    return read(body.path("order").toString(), table);
+  }
+
+  /**
+   * Reads an order as YAML or JSON.
+   *
+   * @throws FaultException if a wish cannot be read
+   */
+  static Blueprint read(String text, ComposersTable table) {
     try {
-      return table.readBlueprint(body.path("order").toString());
+      return table.readBlueprint(text);
     } catch (UnreadableBlueprintException unreadable) {
       throw new FaultException(
           422,

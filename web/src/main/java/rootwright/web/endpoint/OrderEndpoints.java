@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.io.IOException;
 import java.math.BigInteger;
 import java.util.Locale;
 import java.util.Map;
@@ -16,6 +17,7 @@ import rootwright.composing.blueprint.KnownNames;
 import rootwright.composing.blueprint.OrderEstimate;
 import rootwright.composing.family.Families;
 import rootwright.desk.Desk;
+import rootwright.desk.table.StoppedOrders;
 import rootwright.web.job.Budget;
 import rootwright.web.job.Event;
 import rootwright.web.job.Job;
@@ -28,20 +30,32 @@ public final class OrderEndpoints {
 
   private final Desk desk;
   private final Jobs readings;
+  private final StoppedOrders stopped;
 
-  /** For this desk; {@code readings} has workers for orders that are being written. */
-  public OrderEndpoints(Desk desk, Jobs readings) {
+  /**
+   * For this desk.
+   *
+   * @param readings has workers for orders that are being written
+   * @param stopped where orders are kept that were stopped
+   */
+  public OrderEndpoints(Desk desk, Jobs readings, StoppedOrders stopped) {
     this.desk = desk;
     this.readings = readings;
+    this.stopped = stopped;
   }
 
   /**
    * Adds {@code GET /api/order}: the families of asks, the routes and the slips that a wish may
-   * name; and {@code POST /api/order}: the order as YAML, and how many candidates meet its wishes.
+   * name; {@code POST /api/order}: the order as YAML, and how many candidates meet its wishes;
+   * {@code POST /api/order/read}: an order that was pasted as YAML, written out in full; {@code GET
+   * /api/order/stopped} and {@code DELETE /api/order/stopped/NAME}: the orders that were stopped.
    */
   public void addTo(RoutesConfig routes) {
     routes.get("/api/order", this::words);
     routes.post("/api/order", this::weigh);
+    routes.post("/api/order/read", this::read);
+    routes.get("/api/order/stopped", this::stopped);
+    routes.delete("/api/order/stopped/{name}", this::forget);
   }
 
   private void words(Context context) {
@@ -57,6 +71,25 @@ public final class OrderEndpoints {
     ObjectNode slips = reply.putObject("slips");
     KnownNames.SLIPS.forEach(name -> slips.put(name, plain(name)));
     Reply.json(context, reply);
+  }
+
+  private void read(Context context) {
+    JsonNode body = Reply.body(context);
+    Blueprint order = BlueprintBody.read(body.path("yaml").asText(""), desk.table());
+    Reply.json(
+        context,
+        JsonNodeFactory.instance.objectNode().put("yaml", desk.table().blueprintAsYaml(order)));
+  }
+
+  private void stopped(Context context) throws IOException {
+    ObjectNode reply = JsonNodeFactory.instance.objectNode();
+    stopped.all().forEach(reply::put);
+    Reply.json(context, reply);
+  }
+
+  private void forget(Context context) throws IOException {
+    stopped.forget(context.pathParam("name"));
+    stopped(context);
   }
 
   private static String plain(String name) {

@@ -2,62 +2,25 @@ package rootwright.web.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.ColorScheme;
-import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
-import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import rootwright.web.DeskServer;
-import rootwright.web.DeskSettings;
 
 /**
  * Somebody's working on the page. The problem is our own: e₁ = 3, e₂ = 1/2, so Σr² = 9 − 1 = 8; who
  * takes away one cross term instead of two gets 17/2.
  */
-class CheckPageTest {
+class CheckPageTest extends BrowserTest {
 
   private static final String CUBIC = "2x^3 - 6x^2 + x + 5";
   private static final String RIGHT = "e1 = 3, e2 = 1/2\nΣ r^2 = e1^2 - 2 e2\n= 9 - 1 = 8";
   private static final String WRONG = "e1 = 3, e2 = 1/2\nΣ r^2 = e1^2 - e2 = 17/2\nso I am done";
 
-  @TempDir static Path folder;
-  private static DeskServer desk;
-  private Visit visit;
-
-  @BeforeAll
-  static void startDesk() {
-    desk = DeskServer.start(new DeskSettings(0, folder));
-  }
-
-  @AfterAll
-  static void stopDesk() {
-    desk.close();
-  }
-
   @BeforeEach
-  void sitDown() {
-    visit = Visit.of(desk.address());
-    page().navigate(desk.address() + "check.html");
+  void openThePage() {
+    goTo("check.html");
     marked("wrong");
-    visit.type("polynomial", CUBIC);
-  }
-
-  @AfterEach
-  void nothingLeftTheMachineAndNothingComplained() {
-    try (Visit ended = visit) {
-      String own = desk.address().toString();
-      assertThat(ended.requests()).allMatch(url -> url.startsWith(own));
-      assertThat(ended.complaints()).isEmpty();
-    }
-  }
-
-  private Page page() {
-    return visit.page();
+    visit().type("polynomial", CUBIC);
   }
 
   private void write(String lines) {
@@ -66,11 +29,12 @@ class CheckPageTest {
 
   /** Waits until the lines are marked so, in this order. */
   private void marked(String... verdicts) {
-    visit.until(
-        "[...document.querySelectorAll('#working:not([aria-busy]) .marked > li')].map(e =>"
-            + " e.dataset.verdict).join().includes('"
-            + String.join(",", verdicts)
-            + "')");
+    visit()
+        .until(
+            "[...document.querySelectorAll('#working:not([aria-busy]) .marked > li')].map(e =>"
+                + " e.dataset.verdict).join().includes('"
+                + String.join(",", verdicts)
+                + "')");
   }
 
   @Test
@@ -85,7 +49,7 @@ class CheckPageTest {
     assertThat(notes).anySatisfy(note -> assertThat(note).startsWith("One cross term?"));
     double margin = page().locator(".note.slip").first().boundingBox().x;
     assertThat(margin).isGreaterThan(page().locator(".line").first().boundingBox().x + 500);
-    assertThat(visit.barriers()).isEmpty();
+    assertThat(visit().barriers()).isEmpty();
   }
 
   @Test
@@ -122,31 +86,25 @@ class CheckPageTest {
 
   @Test
   void aProblemIsTakenToTheCheckAndBack() {
-    visit.open(CUBIC, "Σ r^3");
+    visit().open(CUBIC, "Σ r^3");
     page().getByText("Check somebody's working").click();
-    visit.until("document.querySelector('[data-blank=find] input')?.value === 'Σ r^3'");
+    visit().until("document.querySelector('[data-blank=find] input')?.value === 'Σ r^3'");
     marked("follows");
     page().locator("#work-it").click();
-    visit.worked();
+    visit().worked();
     assertThat(page().locator("[data-blank=find] input").inputValue()).isEqualTo("Σ r^3");
   }
 
   @Test
   void anUnreadableProblemIsSaidAndUnderlined() {
-    visit.type("polynomial", "2x^^3");
+    visit().type("polynomial", "2x^^3");
     page().waitForSelector("[data-blank=polynomial].unread mark");
     assertThat(page().locator("#refusal").textContent()).isNotBlank();
-    assertThat(visit.barriers()).isEmpty();
+    assertThat(visit().barriers()).isEmpty();
   }
 
   @Test
   void theNarrowPageFitsAndHasNoBarrier() {
-    try (Visit narrow = Visit.of(desk.address(), 360, ColorScheme.DARK)) {
-      narrow.page().navigate(desk.address() + "check.html");
-      narrow.page().waitForSelector(".marked .note.slip");
-      Object wider = narrow.page().evaluate("document.documentElement.scrollWidth - innerWidth");
-      assertThat((Integer) wider).isLessThanOrEqualTo(0);
-      assertThat(narrow.barriers()).isEmpty();
-    }
+    fitsAPhoneInTheDark("check.html", ".marked .note.slip");
   }
 }

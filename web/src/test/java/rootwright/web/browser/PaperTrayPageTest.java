@@ -4,58 +4,23 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.microsoft.playwright.Download;
 import com.microsoft.playwright.Page;
-import com.microsoft.playwright.options.ColorScheme;
+import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.Path;
-import org.junit.jupiter.api.AfterAll;
-import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
-import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
-import rootwright.web.DeskServer;
-import rootwright.web.DeskSettings;
 
 /** The paper tray in a real browser. */
-class PaperTrayPageTest {
-
-  @TempDir static Path folder;
-  private static DeskServer desk;
-  private Visit visit;
+class PaperTrayPageTest extends BrowserTest {
 
   @BeforeAll
-  static void startDesk() throws Exception {
+  static void fillTheShelf() throws IOException {
     Files.writeString(folder.resolve("shelf.txt"), "x^3 - 4x + 1 ; S_4\n");
-    desk = DeskServer.start(new DeskSettings(0, folder));
-  }
-
-  @AfterAll
-  static void stopDesk() {
-    desk.close();
-  }
-
-  @BeforeEach
-  void sitDown() {
-    visit = Visit.of(desk.address());
-  }
-
-  @AfterEach
-  void nothingLeftTheMachineAndNothingComplained() {
-    try (Visit ended = visit) {
-      String own = desk.address().toString();
-      assertThat(ended.requests()).allMatch(url -> url.startsWith(own));
-      assertThat(ended.complaints()).isEmpty();
-    }
-  }
-
-  private Page page() {
-    return visit.page();
   }
 
   private void open() {
-    page().navigate(desk.address() + "tray.html");
-    visit.until("document.querySelector('#papers li')");
+    goTo("tray.html");
+    visit().until("document.querySelector('#papers li')");
   }
 
   private void draft(String title, String problems, int versions, String arrangement) {
@@ -72,10 +37,11 @@ class PaperTrayPageTest {
   }
 
   private void untilState(String state) {
-    visit.until(
-        "document.querySelector('.sheet-head .way .now')?.textContent === '"
-            + state
-            + "' && !document.querySelector('#paper').hasAttribute('aria-busy')");
+    visit()
+        .until(
+            "document.querySelector('.sheet-head .way .now')?.textContent === '"
+                + state
+                + "' && !document.querySelector('#paper').hasAttribute('aria-busy')");
   }
 
   private void press(String words) {
@@ -116,7 +82,7 @@ class PaperTrayPageTest {
     page().locator("[name=format][value=text]").check();
     page().locator("#print").click();
     untilState("printed");
-    visit.until("document.querySelectorAll('.files a').length === 3");
+    visit().until("document.querySelectorAll('.files a').length === 3");
     Download key =
         page().waitForDownload(() -> page().locator(".files a:has-text('-key.txt')").click());
     assertThat(key.suggestedFilename()).isEqualTo(code + "-key.txt");
@@ -144,7 +110,7 @@ class PaperTrayPageTest {
     draft("Siblings", "x^3 - 6x^2 + 5x - 1 ; Σ 1/r^2", 3, "renumbered");
     assertThat(page().locator(".versions-compared thead th").count()).isEqualTo(4);
     assertThat(page().locator(".versions-compared .key").count()).isEqualTo(3);
-    assertThat(visit.barriers()).isEmpty();
+    assertThat(visit().barriers()).isEmpty();
   }
 
   @Test
@@ -155,18 +121,13 @@ class PaperTrayPageTest {
     }
     page().locator("[name=problems]").fill("x^3 - 6x^2 + 5x - 1");
     page().locator("#make").click();
-    visit.until("document.querySelector('#refusal').textContent !== ''");
+    visit().until("document.querySelector('#refusal').textContent !== ''");
     assertThat(page().locator("#refusal").textContent()).contains("line 1 has no ask");
     assertThat(page().locator("[name=problems]").inputValue()).isEqualTo("x^3 - 6x^2 + 5x - 1");
   }
 
   @Test
   void theTrayFitsAPhoneAndHasNoBarriersInTheDark() {
-    try (Visit phone = Visit.of(desk.address(), 360, ColorScheme.DARK)) {
-      phone.page().navigate(desk.address() + "tray.html");
-      phone.until("document.querySelector('#papers li')");
-      assertThat(phone.page().evaluate("document.documentElement.scrollWidth")).isEqualTo(360);
-      assertThat(phone.barriers()).isEmpty();
-    }
+    fitsAPhoneInTheDark("tray.html", "#papers li");
   }
 }

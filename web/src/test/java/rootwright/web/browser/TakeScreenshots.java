@@ -42,7 +42,7 @@ class TakeScreenshots {
   private static void shootComposer(DeskServer desk, Path into, ColorScheme scheme, int width) {
     try (Visit visit = Visit.of(desk.address(), width, scheme)) {
       visit.page().navigate(desk.address() + "compose.html");
-      visit.page().locator("[name=many]").fill("3");
+      visit.page().locator("#order [name=many]").fill("3");
       visit.page().locator("#compose").click();
       visit.until("document.querySelectorAll('.composed').length === 3");
       picture(visit, into, "compose", width, scheme);

@@ -1,11 +1,12 @@
 // The board plan: a topic becomes a plan, the plan becomes slides, and every edit is checked again.
 import { make, draw } from "./element.js";
+import { numberLines } from "./numbered.js";
 import * as server from "./server.js";
 
 const CHECK_AFTER = 600;
 const order = document.getElementById("order");
 const plan = document.getElementById("plan");
-const numbers = document.getElementById("numbers");
+const number = numberLines(plan, document.getElementById("numbers"));
 const refusal = document.getElementById("refusal");
 const slides = document.getElementById("slides");
 const times = document.getElementById("times");
@@ -51,12 +52,6 @@ async function makePlan(event) {
   } catch (refused) {
     refusal.textContent = refused.message;
   }
-}
-
-function number() {
-  const lines = plan.value.split("\n").length;
-  numbers.textContent = Array.from({ length: lines }, (_, k) => k + 1).join("\n");
-  numbers.scrollTop = plan.scrollTop;
 }
 
 async function check() {
@@ -154,9 +149,7 @@ async function download(form) {
 
 order.addEventListener("submit", makePlan);
 plan.addEventListener("input", () => {
-  number();
   clearTimeout(timer);
   timer = setTimeout(check, CHECK_AFTER);
 });
-plan.addEventListener("scroll", () => (numbers.scrollTop = plan.scrollTop));
 begin();

@@ -5,10 +5,11 @@ import { draftHere, keepDraft } from "./draft.js";
 import { markedSections } from "./marked.js";
 import { arrangeMargin, keepMarginArranged } from "./margin.js";
 import { lightRoots, nameRoots } from "./light.js";
+import { Kept } from "./kept.js";
 import * as server from "./server.js";
 
 const CHECK_AFTER = 350;
-const KEY = "rootwright.lines";
+const kept = new Kept("lines");
 const EXAMPLE = {
   polynomial: "3x^3 - 7x^2 + 2x - 5",
   find: "\u03a3 r^2",
@@ -20,22 +21,6 @@ const lines = document.getElementById("lines");
 let statement;
 let checking;
 let timer;
-
-function keptLines() {
-  try {
-    return localStorage.getItem(KEY);
-  } catch {
-    return null;
-  }
-}
-
-function keepLines() {
-  try {
-    localStorage.setItem(KEY, lines.value);
-  } catch {
-    // A browser that keeps nothing still works; only a reload forgets.
-  }
-}
 
 function open(sentences) {
   const query = new URLSearchParams(location.search);
@@ -105,9 +90,9 @@ function waiting({ text }, mine) {
 
 lightRoots();
 keepMarginArranged();
-lines.value = keptLines() ?? EXAMPLE.lines;
+lines.value = kept.text ?? EXAMPLE.lines;
 lines.addEventListener("input", () => {
-  keepLines();
+  kept.keep(lines.value);
   checkSoon();
 });
 const sentences = await server.kinds();

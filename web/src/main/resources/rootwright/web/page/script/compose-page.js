@@ -1,7 +1,11 @@
 // The composer's table: an order in, checked problems out, one after another.
 import { make, counted } from "./element.js";
 import { composedSection } from "./composed.js";
-import { layOrder, order } from "./order.js";
+import { layOrder, order, takeOrder } from "./order.js";
+import { avoided, layAvoiding } from "./avoiding.js";
+import { showStopped } from "./stopped.js";
+import { readYaml } from "./yaml.js";
+import { composedTaken } from "./composed-taken.js";
 import { weighSoon, letCopy } from "./weigh.js";
 import { arrangeMargin, keepMarginArranged } from "./margin.js";
 import { inked } from "./words.js";
@@ -12,6 +16,7 @@ const progress = document.getElementById("progress");
 const refusal = document.getElementById("refusal");
 const stop = document.getElementById("stop");
 let running;
+let stopping;
 let drawn = 0;
 
 /** Runs one job of the composer; `hear` is told of every problem as it is found, and of the counts. */
@@ -21,6 +26,7 @@ async function run(path, body, words, hear) {
   refusal.textContent = "";
   progress.textContent = words;
   stop.hidden = false;
+  stopping = undefined;
   try {
     return await server.compose(path, body, mine.signal, {
       progress: (state) => {
@@ -28,6 +34,7 @@ async function run(path, body, words, hear) {
         hear.counted?.(state);
       },
       found: hear.found,
+      stop: (early) => (stopping = early),
     });
   } catch (refused) {
     refusal.textContent = refused.name === "AbortError" ? "Stopped. What was found by then is below." : refused.message;
@@ -46,7 +53,7 @@ async function compose() {
   const counts = make("section", { class: "counts", "aria-label": "What the wishes left" });
   place.replaceChildren(counts);
   let found = 0;
-  const composition = await run("/api/compose", { order: order() }, "Composing \u2026", {
+  const composition = await run("/api/compose", { order: order(), besides: avoided(), kept: true }, "Composing \u2026", {
     found: (problem) => {
       counts.before(section(problem, ++found, seed));
       arrangeMargin();
@@ -59,7 +66,35 @@ async function compose() {
     return;
   }
   showCounts(counts, composition);
-  if (found < Number(order().many)) refusal.textContent = fewer(composition, found);
+  place.append(composedTaken(composition.problems, "problems"));
+  await showStopped(goOn);
+  if (composition.ending === "stopped") refusal.textContent = "Stopped. The order is kept, and the same order goes on from here.";
+  else if (found < Number(order().many)) refusal.textContent = fewer(composition, found);
+  arrangeMargin();
+}
+
+/** An order that was stopped before, written into the sentences again and gone on with. */
+function goOn(said) {
+  takeOrder(said);
+  weighSoon();
+  return compose();
+}
+
+/** Five problems, each with one idea more than those before it. */
+async function climb(form) {
+  const wish = Object.fromEntries(new FormData(form));
+  place.replaceChildren();
+  const body = { degree: Number(wish.degree), size: Number(wish.size), seed: Number(wish.seed) || 1, besides: avoided() };
+  const found = await run("/api/climb", body, "Looking for a climb \u2026", {});
+  if (!found) {
+    if (refusal.textContent.startsWith("Stopped")) refusal.textContent = "Stopped.";
+    return;
+  }
+  found.problems.forEach((problem, at) => place.append(section(problem, at + 1, wish.seed)));
+  if (found.problems.length > 0) place.append(composedTaken(found.problems, "climb"));
+  if (found.missing) refusal.textContent = `There are fewer than five: ${found.missing}.`;
+  place.querySelector("h2")?.setAttribute("tabindex", "-1");
+  place.querySelector("h2")?.focus();
   arrangeMargin();
 }
 
@@ -77,9 +112,9 @@ function section(problem, number, seed) {
   const same = { ...order(), many: "1", seed: String(seed) };
   const next = () => String(whole(seed) + BigInt(++drawn));
   return composedSection(problem, { number, seed }, {
-    another: (here) => more(here, "/api/compose", { order: { ...askedAs(same, problem), seed: next() }, besides: there() }, "one more like it"),
+    another: (here) => more(here, "/api/compose", { order: { ...askedAs(same, problem), seed: next() }, besides: [...there(), ...avoided()] }, "one more like it"),
     numbers: (here) => more(here, "/api/sibling", { ...stated(problem), seed: Number(next()) }, "one with other numbers"),
-    harder: (here) => more(here, "/api/harder", { ...stated(problem), seed: Number(next()), besides: there() }, "a harder one"),
+    harder: (here) => more(here, "/api/harder", { ...stated(problem), seed: Number(next()), besides: [...there(), ...avoided()] }, "a harder one"),
     told: (text) => (progress.textContent = text),
   });
 }
@@ -137,8 +172,25 @@ document.getElementById("order").addEventListener("submit", (event) => {
   event.preventDefault();
   compose();
 });
-stop.addEventListener("click", () => running?.abort());
+document.getElementById("climb").addEventListener("submit", (event) => {
+  event.preventDefault();
+  climb(event.target);
+});
+document.getElementById("take-order").addEventListener("click", async () => {
+  const told = document.getElementById("taken-order");
+  try {
+    const { yaml } = await server.readOrder(document.getElementById("pasted").value);
+    takeOrder(readYaml(yaml));
+    told.textContent = " \u2014 it stands in the sentences now.";
+    weighSoon();
+  } catch (refused) {
+    told.textContent = ` \u2014 ${refused.message}`;
+  }
+});
+stop.addEventListener("click", () => (stopping ? stopping() : running?.abort()));
 letCopy();
+layAvoiding();
 keepMarginArranged();
 layOrder(await server.orderWords(), weighSoon);
 weighSoon();
+await showStopped(goOn);

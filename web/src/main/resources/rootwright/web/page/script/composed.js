@@ -40,9 +40,10 @@ function hints(all) {
   return make("details", { class: "hints" }, make("summary", {}, many), make("ol", {}, ...all.map((hint) => make("li", {}, ...inked(hint)))));
 }
 
-function notes({ good, settled = [], fewerOptions }, seed) {
+function notes({ good, settled = [], fewerOptions, adds = [] }, seed) {
   const note = (told, text) => make("div", { class: "note" }, make("p", {}, make("span", { class: "told" }, told), " ", ...inked(text)));
   return [
+    ...(adds.length > 0 ? [note("It adds:", `${adds.join(", ")}.`)] : []),
     ...(good.length > 0 ? [note("Why it is good:", `${good.join("; ")}.`)] : []),
     ...settled.map(({ condition, standing, why }) => note(`${capital(condition)}:`, `${standing}, ${why}.`)),
     ...(fewerOptions ? [note("Fewer choices:", fewerOptions)] : []),

@@ -3,8 +3,9 @@ import { make } from "./element.js";
 import { setPickers } from "./pickers.js";
 
 const KEY = "rootwright.order";
-const LISTS = ["with", "without", "traps"];
+const LISTS = ["with", "without", "traps", "kinds"];
 const form = document.getElementById("order");
+let pick;
 
 /** Fills the lists of the sentences and takes up what was kept; `changed` hears of every change. */
 export function layOrder({ families, routes, slips, kinds }, changed) {
@@ -14,11 +15,11 @@ export function layOrder({ families, routes, slips, kinds }, changed) {
     select.append(...Object.entries(routes).map(([name, title]) => make("option", { value: name }, title)));
   }
   elements.than.value = "build-from-e";
-  form.dataset.kinds = kinds.join(",");
   const kept = keptOrder();
-  for (const [name, value] of Object.entries(kept)) if (elements[name] && !LISTS.includes(name)) elements[name].value = value;
-  elements.detail.dataset.kind = elements.kind.value;
-  setPickers({ with: routes, without: routes, traps: slips }, (name) => [kept[name] ?? []].flat(), heard);
+  write(kept);
+  const named = Object.fromEntries(kinds.map((kind) => [kind, kind.replaceAll("-", " ")]));
+  pick = setPickers({ with: routes, without: routes, traps: slips, kinds: named }, heard);
+  pick((name) => [kept[name] ?? []].flat());
   fit();
   function heard() {
     fit();
@@ -30,6 +31,36 @@ export function layOrder({ families, routes, slips, kinds }, changed) {
   });
 }
 
+/** Writes what was kept, or read, into the sentences; lists have pickers of their own. */
+function write(said) {
+  const { elements } = form;
+  for (const [name, value] of Object.entries(said)) if (elements[name] && !LISTS.includes(name)) elements[name].value = value;
+  elements.detail.dataset.kind = elements.kind.value;
+}
+
+/** Takes an order as the words of an order file say it: {name: text or list}. */
+export function takeOrder(said) {
+  const asking = said.surprise ? { asking: "surprise" } : said.family ? { asking: "family", family: said.family } : { asking: "ask", ask: said.ask };
+  const [low, high = low] = said.lead.split("..");
+  const kind = /^[/=]/.test(said.answer) ? said.answer[0] : said.answer.includes("..") ? ".." : said.answer;
+  const [shorter] = said.shorter ?? [];
+  const [, route, than, times] = /^(\S+) than (\S+) by (\S+)$/.exec(shorter ?? "") ?? [];
+  write({
+    ...asking,
+    ...Object.fromEntries(["degree", "size", "roots", "real", "choices", "many", "seed"].map((name) => [name, said[name]])),
+    low,
+    high,
+    kind,
+    detail: said.answer.replace(/^[/=]/, ""),
+    slips: said.slips ?? form.elements.slips.value,
+    level: said.level ?? "",
+    ...(shorter ? { comparing: "shorter", route, than, times } : { comparing: "" }),
+  });
+  pick((name) => said[name] ?? []);
+  fit();
+  keep();
+}
+
 /** The order in the words of an order file. */
 export function order() {
   const said = Object.fromEntries(new FormData(form));
@@ -37,8 +68,7 @@ export function order() {
   const asks = {
     ask: { ask: said.ask },
     family: { family: said.family },
-    surprise: { surprise: "true" },
-    anything: { surprise: "true", kinds: form.dataset.kinds.split(",") },
+    surprise: { surprise: "true", ...(picked("kinds").length > 0 ? { kinds: picked("kinds") } : {}) },
   }[said.asking];
   return {
     ...asks,
@@ -75,6 +105,7 @@ function fit() {
   const { asking, ask, family, kind, detail, comparing } = form.elements;
   ask.hidden = asking.value !== "ask";
   family.hidden = asking.value !== "family";
+  form.querySelector("[data-picks=kinds]").hidden = asking.value !== "surprise";
   document.getElementById("shorter").hidden = comparing.value === "";
   detail.hidden = ["whole", "any"].includes(kind.value);
   const usual = { "..": "0..999", "/": "12", "=": String(new Date().getFullYear()) }[kind.value] ?? "";

@@ -68,16 +68,38 @@ async function named(signal, act) {
 
 export const shelve = (statement) => ask("POST", "/api/shelf", statement);
 
+/** The lines of the shelf in which all words occur. */
+export const onShelf = (words) => ask("GET", `/api/shelf?${new URLSearchParams({ words })}`);
+
+/** How the problem `later` is related to `earlier`, or to the shelf. */
+export const twins = (problems) => ask("POST", "/api/twins", problems);
+
+/** Works a list of lines; `hear` is told of every line as soon as it is worked. */
+export const workList = (list, signal, hear) => compose("/api/list", list, signal, hear);
+
 /** What an order may name: families, routes, slips. */
 export const orderWords = () => ask("GET", "/api/order");
 
 /** The order as YAML and how much its wishes leave. */
 export const weigh = (order, signal) => ask("POST", "/api/order", { order }, signal);
 
-/** Starts a job of the composer and follows it. */
+/** An order that was pasted as YAML, written out in full. */
+export const readOrder = (yaml) => ask("POST", "/api/order/read", { yaml });
+
+/** The orders that were stopped: {name: yaml}. */
+export const stoppedOrders = () => ask("GET", "/api/order/stopped");
+
+/** Gives a stopped order up. */
+export const forgetOrder = (name) => ask("DELETE", `/api/order/stopped/${encodeURIComponent(name)}`);
+
+/**
+ * Starts a job and follows it. When the signal aborts, the job is given up; `hear.stop`, if it is
+ * there, is called with a function that ends it early and keeps what it has.
+ */
 export function compose(path, order, signal, hear) {
   return named(signal, async (job) => {
     await ask("POST", path, { ...order, job }, signal);
+    hear.stop?.(() => ask("DELETE", `/api/jobs/${job}`));
     return follow(job, signal, hear);
   });
 }

@@ -1,5 +1,7 @@
 // Taking the working away: copy, download, print.
 import { make } from "./element.js";
+import { save, copied } from "./save.js";
+import { escaped } from "./latex.js";
 import * as server from "./server.js";
 
 /** The line of words at the foot of the page. */
@@ -51,21 +53,6 @@ async function shelve(typed, told) {
   }
 }
 
-async function copied(text) {
-  try {
-    await navigator.clipboard.writeText(text);
-    return true;
-  } catch {
-    return false;
-  }
-}
-
-function save(name, type, text) {
-  const address = URL.createObjectURL(new Blob([text], { type }));
-  make("a", { href: address, download: name }).click();
-  setTimeout(() => URL.revokeObjectURL(address), 1000);
-}
-
 function latex(solution) {
   const [route] = solution.routes;
   const lines = (route?.steps ?? []).map((step) => `  & ${step.latex} && \\text{${escaped(step.reason)}} \\\\`);
@@ -76,10 +63,6 @@ function latex(solution) {
     `\\[ \\underline{\\underline{${solution.answer.latex}}} \\]`,
     "",
   ].join("\n");
-}
-
-function escaped(text) {
-  return text.replace(/[\\{}$&#%_^~]/g, (sign) => ({ "\\": "\\textbackslash{}", "^": "\\^{}", "~": "\\~{}" })[sign] ?? `\\${sign}`);
 }
 
 function mathml(solution) {

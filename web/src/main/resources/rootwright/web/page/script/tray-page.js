@@ -1,5 +1,6 @@
 // The paper tray: the papers, a new one, and the one that lies open.
 import { make } from "./element.js";
+import { Kept } from "./kept.js";
 import * as server from "./tray-server.js";
 import { paperSections, way } from "./tray-paper.js";
 
@@ -109,5 +110,11 @@ form.addEventListener("submit", async (event) => {
 
 const today = new Date();
 form.elements.date.value = [today.getFullYear(), today.getMonth() + 1, today.getDate()].map((part) => String(part).padStart(2, "0")).join("-");
+const handed = new Kept("items");
 if (name) await open(name);
 else await refresh();
+if (handed.text) {
+  form.elements.problems.value = handed.text;
+  handed.keep("");
+  showNew(true);
+}

@@ -33,8 +33,12 @@ export function inked(text) {
   return nodes;
 }
 
-/** A sentence of the server with its formulas set; plain words if it has no pieces. */
+/** A sentence of the server with its formulas set, each with its stop; plain words if it has no pieces. */
 export function sentenceSet(pieces, text) {
   if (!pieces?.length) return inked(text);
-  return pieces.flatMap((piece) => (piece.mathml ? [formula(piece)] : inked(piece.text)));
+  return pieces.flatMap((piece, at) => {
+    const stop = /^[.,;:?!]/.exec(pieces[at + 1]?.text ?? "");
+    if (piece.mathml) return [stop ? make("span", { class: "unbroken" }, formula(piece), stop[0]) : formula(piece)];
+    return inked(pieces[at - 1]?.mathml ? piece.text.replace(/^[.,;:?!]/, "") : piece.text);
+  });
 }

@@ -1,0 +1,37 @@
+package rootwright.desk.list;
+
+import java.util.Optional;
+import rootwright.algebra.notation.Refusal;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.problem.Statement;
+
+/** One line of a list of problems: {@code polynomial ; ask}. */
+public final class ListedProblem {
+
+  private ListedProblem() {}
+
+  /**
+   * The problem on a line; nothing on a blank line and on a remark, which begins with #.
+   *
+   * @throws UnreadableException if there is no semicolon, and so no ask
+   */
+  public static Optional<Statement> read(String line) throws UnreadableException {
+    String text = line.strip();
+    if (text.isEmpty() || text.startsWith("#")) {
+      return Optional.empty();
+    }
+    int semicolon = text.indexOf(';');
+    if (semicolon < 0) {
+      throw new UnreadableException(
+          new Refusal(
+              "no-ask",
+              "There is no ask: write the polynomial, a semicolon and the ask.",
+              text,
+              text.codePointCount(0, text.length()),
+              "; and an ask",
+              text + " ; S_2"));
+    }
+    return Optional.of(
+        Statement.of(text.substring(0, semicolon).strip(), text.substring(semicolon + 1).strip()));
+  }
+}
