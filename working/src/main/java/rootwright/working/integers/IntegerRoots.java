@@ -49,6 +49,7 @@ public final class IntegerRoots implements Subject {
   @Override
   public boolean recognises(Inquiry inquiry) {
     return !inquiry.polynomial().isEmpty()
+        && inquiry.conditions().stream().noneMatch(LetterProblemReader::isOther)
         && inquiry.conditions().stream().anyMatch(LetterProblemReader::isWish);
   }
 

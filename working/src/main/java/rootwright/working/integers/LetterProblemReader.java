@@ -28,14 +28,24 @@ final class LetterProblemReader {
           "(?<front>.*?)\\b(integer|integral|whole)\\b(?<middle>.*?)\\b(roots?|solutions?)\\b(?<back>.*)"
               + "|(?<other>.*?)\\b(roots?|solutions?)\\b(?<rest>.*?)\\b(integers?|integral|whole)\\b.*",
           Pattern.CASE_INSENSITIVE);
+  private static final Pattern OTHER =
+      Pattern.compile(
+          ".*\\b(consecutive|ratio|differ|difference|exceeds?|prime|even|odd|sum|product|twice|times|square|progression)\\b.*"
+              + "|(?!\\s*\\p{L}\\s*[<>]\\s*0\\s*$).*[=<>≤≥≠].*",
+          Pattern.CASE_INSENSITIVE);
   private static final Pattern COUNT =
       Pattern.compile("(the )?number of.*|how many.*|count.*", Pattern.CASE_INSENSITIVE);
 
   private LetterProblemReader() {}
 
-  /** Whether a condition asks for integer roots. */
+  /** Whether a condition asks for integer roots, and for nothing else of them. */
   static boolean isWish(String condition) {
-    return condition.length() < 200 && WISH.matcher(condition).matches();
+    return condition.length() < 200 && WISH.matcher(condition).matches() && !isOther(condition);
+  }
+
+  /** Whether a condition is one of those that are not read beside integer roots. */
+  static boolean isOther(String condition) {
+    return OTHER.matcher(condition).matches();
   }
 
   /**
@@ -102,6 +112,8 @@ final class LetterProblemReader {
       if (isWish(condition)) {
         words(condition).stream().map(Quality::of).flatMap(Optional::stream).forEach(ofRoots::add);
         one |= asksForOne(condition);
+      } else if (condition.matches("\\s*" + Pattern.quote(letter) + "\\s*[<>]\\s*0\\s*")) {
+        ofLetter.add(condition.contains(">") ? Quality.POSITIVE : Quality.NEGATIVE);
       } else if (Set.copyOf(words(condition)).contains(letter.toLowerCase(Locale.ROOT))
           && words(condition).stream().anyMatch(word -> Quality.of(word).isPresent())) {
         words(condition).stream().map(Quality::of).flatMap(Optional::stream).forEach(ofLetter::add);

@@ -4,7 +4,9 @@ import java.util.List;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.value.ExactValue;
 import rootwright.working.step.NumberDomain;
+import rootwright.working.step.RootPlace;
 
 /** What is given of the roots or the letters besides the polynomial. */
 sealed interface Condition {
@@ -66,8 +68,9 @@ sealed interface Condition {
    * The number of distinct real solutions.
    *
    * @param equation whether it is said of solutions of the equation, so that the lead may vanish
+   * @param distinct whether it was said that they are counted once
    */
-  record RealCount(int count, boolean equation) implements Condition {
+  record RealCount(int count, boolean equation, boolean distinct) implements Condition {
     @Override
     public String words() {
       return count == 0
@@ -77,6 +80,34 @@ sealed interface Condition {
                   count == 1 ? "is" : "are",
                   count,
                   (equation ? "solution" : "root") + (count == 1 ? "" : "s"));
+    }
+  }
+
+  /**
+   * Where roots lie on the real line.
+   *
+   * @param words as a clause
+   * @param cases one of these must hold, and in it everything that it lists
+   */
+  record Placed(String words, List<List<RootsPlaced>> cases) implements Condition {
+    public Placed {
+      cases = cases.stream().map(List::copyOf).toList();
+    }
+
+    /** Whether it is so for these distinct roots. */
+    boolean holdsFor(List<ExactValue> roots) {
+      return cases.stream().anyMatch(all -> all.stream().allMatch(one -> one.holdsFor(roots)));
+    }
+
+    /** Whether all roots are real in every case. */
+    boolean allReal() {
+      return cases.stream()
+          .allMatch(all -> all.stream().anyMatch(one -> one.amount() == RootsPlaced.Amount.ALL));
+    }
+
+    /** The places that are spoken of, each once. */
+    List<RootPlace> places() {
+      return cases.stream().flatMap(List::stream).map(RootsPlaced::place).distinct().toList();
     }
   }
 

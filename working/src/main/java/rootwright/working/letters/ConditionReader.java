@@ -33,14 +33,14 @@ final class ConditionReader {
               + "|two (?:of (?:the|its) )?roots (?:are )?(?:equal|the same)");
   private static final Pattern NATURE =
       Pattern.compile(
-          "(?:all |its |the |only |has |it has )*(?:(?:roots|solutions)(?: are| all| being)* (?<after>"
+          "(?:all |both |its |the |only |has |it has )*(?:(?:roots|solutions)(?: are| all| being)* (?<after>"
               + Natures.WORDS
               + ")|(?<before>"
               + Natures.WORDS
               + ") (?:roots|solutions))(?: only)?");
   private static final Pattern COUNT =
       Pattern.compile(
-          "(?:there (?:is|are) |it has |has |with )?(?:exactly |only )?(?<count>no|one|two|three|four|five|six|\\d+)"
+          "(?:there (?:is|are) |it has |has |with )?(?:exactly |only |a )?(?<count>no|unique|single|one|two|three|four|five|six|\\d+)"
               + "(?: distinct| different)?(?: real)?(?: distinct| different)? (?<what>roots?|solutions?|zeros?)");
   private static final Pattern RELATED =
       Pattern.compile(
@@ -50,8 +50,8 @@ final class ConditionReader {
           "(?:one|a) (?:root|solution) is the (?<how>sum|product) of the other(?:s| two| roots| two roots)?");
   private static final Pattern ROOT_IS =
       Pattern.compile(
-          "(?:(?:one|a) (?:root|solution) is|root|x =) (?<after>.+)"
-              + "|(?<before>.+?) (?:is|as) (?:a|one)(?: given)? (?:root|solution)");
+          "(?:(?:one|a) (?:root|solution) is|root|x =) (?<after>(?:(?! is (?:a|one)\\b).)+)"
+              + "|(?:x = )?(?<before>.+?) (?:is|as) (?:a|one)(?: given)?(?: of (?:the|its))? (?:roots?|solutions?)");
   private static final Pattern SUM_PRODUCT =
       Pattern.compile(
           "(?:the |its )*(?:roots sum to|roots add up to|sum of (?:the |its |all )?roots (?:equals|is|=))"
@@ -67,8 +67,12 @@ final class ConditionReader {
           "(?<before>.+?) (?:divides(?: it| the polynomial| p)?|is a (?:factor|divisor))"
               + "|(?:it is )?divisible by (?<after>.+)");
 
+  private static final int LONGEST = 300;
+
   private static final Map<String, Integer> NUMBERS =
-      Map.of("no", 0, "one", 1, "two", 2, "three", 3, "four", 4, "five", 5, "six", 6);
+      Map.of(
+          "no", 0, "unique", 1, "single", 1, "one", 1, "two", 2, "three", 3, "four", 4, "five", 5,
+          "six", 6);
 
   private final LetteredPolynomial polynomial;
   private final List<String> roots;
@@ -93,26 +97,75 @@ final class ConditionReader {
     }
   }
 
+  /**
+   * The conditions of a list. A condition that holds the word "and" was cut there, so neighbours
+   * are read together where that makes sense: “real and distinct”, “between 0 and 4”.
+   */
+  List<Condition> readAll(List<String> texts) throws UnreadableException {
+    List<Condition> conditions = new ArrayList<>();
+    RootComparisons compared = new RootComparisons(roots);
+    int from = 0;
+    while (from < texts.size()) {
+      if (relation(texts.get(from)).filter(compared::take).isPresent()) {
+        from++;
+        continue;
+      }
+      int to = texts.size();
+      Optional<List<Condition>> joined = Optional.empty();
+      while (to > from + 1 && joined.isEmpty()) {
+        joined = inWords(String.join(" and ", texts.subList(from, to)));
+        to -= joined.isEmpty() ? 1 : 0;
+      }
+      conditions.addAll(joined.isPresent() ? joined.get() : read(texts.get(from)));
+      from = joined.isPresent() ? to : from + 1;
+    }
+    conditions.addAll(compared.conditions());
+    return conditions;
+  }
+
+  /** One condition. */
   List<Condition> read(String text) throws UnreadableException {
     Optional<Formula> relation = relation(text);
     if (relation.isPresent()) {
-      return List.of(comparison((Formula.Relation) relation.get(), text));
+      return comparison((Formula.Relation) relation.get(), text);
     }
+    Optional<List<Condition>> words = inWords(text);
+    return words.isPresent() ? words.get() : List.of(valued(text));
+  }
+
+  /** What the words say, if they are of a known form. */
+  private Optional<List<Condition>> inWords(String text) throws UnreadableException {
+    if (text.length() > LONGEST || relation(text).isPresent()) {
+      return Optional.empty();
+    }
+    Optional<List<Condition>> fixed = fixed(text);
+    if (fixed.isPresent()) {
+      return fixed;
+    }
+    String bare = ConditionText.bare(text);
+    RelationWords relations = new RelationWords(polynomial, roots);
+    return relations
+        .read(bare)
+        .or(() -> new PlaceWords(polynomial.degree()).read(bare))
+        .or(() -> relations.told(text));
+  }
+
+  private Optional<List<Condition>> fixed(String text) throws UnreadableException {
     String words = text.strip().toLowerCase(Locale.ROOT).replaceAll("\\s+", " ");
     Matcher matcher = PROGRESSION.matcher(words);
     if (matcher.matches()) {
-      return List.of(progression(matcher.group("sort"), text));
+      return one(progression(matcher.group("sort"), text));
     }
     matcher = REPEATED.matcher(words);
     if (matcher.matches()) {
-      return List.of(repeated("triple".equals(matcher.group("times")), text));
+      return one(repeated("triple".equals(matcher.group("times")), text));
     }
     matcher = SUM_PRODUCT.matcher(words);
     if (matcher.matches()) {
       int n = polynomial.degree();
       Formula sum = Formula.sum(roots.stream().map(Formula::name).toList());
       Formula product = Formula.product(roots.stream().map(Formula::name).toList());
-      return List.of(
+      return one(
           zeros(
               "the roots have their product for sum", n > 6 ? e(1) : sum, n > 6 ? e(n) : product));
     }
@@ -120,20 +173,21 @@ final class ConditionReader {
     if (matcher.matches() && roots.size() >= 3) {
       List<Formula> others = roots.subList(1, roots.size()).stream().map(Formula::name).toList();
       boolean sum = matcher.group("how").equals("sum");
-      return List.of(zeros(words, name(0), sum ? Formula.sum(others) : Formula.product(others)));
+      return one(zeros(words, name(0), sum ? Formula.sum(others) : Formula.product(others)));
     }
     matcher = RELATED.matcher(words);
     if (matcher.matches() && roots.size() >= 2) {
       Optional<Formula> image = RelatedRoot.of(matcher.group("how"), name(1));
       if (image.isPresent()) {
-        return List.of(zeros(words, name(0), image.get()));
+        return one(zeros(words, name(0), image.get()));
       }
     }
     matcher = NATURE.matcher(words);
     if (matcher.matches()) {
       String nature =
           matcher.group("after") != null ? matcher.group("after") : matcher.group("before");
-      return Natures.of(nature).stream().<Condition>map(Condition.AllRoots::new).toList();
+      return Optional.of(
+          Natures.of(nature).stream().<Condition>map(Condition.AllRoots::new).toList());
     }
     matcher = COUNT.matcher(words);
     if (matcher.matches()) {
@@ -142,7 +196,11 @@ final class ConditionReader {
           NUMBERS.containsKey(count)
               ? NUMBERS.getOrDefault(count, 0)
               : new BigInteger(count).min(BigInteger.valueOf(1000)).intValueExact();
-      return List.of(new Condition.RealCount(number, matcher.group("what").startsWith("solution")));
+      return one(
+          new Condition.RealCount(
+              number,
+              matcher.group("what").startsWith("solution"),
+              words.contains("distinct") || words.contains("different")));
     }
     matcher = LETTER.matcher(text.strip().replaceAll("\\s+", " "));
     if (matcher.matches() && polynomial.letters().contains(matcher.group("letter"))) {
@@ -150,9 +208,13 @@ final class ConditionReader {
       String domain = matcher.group("domain").toLowerCase(Locale.ROOT);
       NumberDomain in =
           domain.equals("complex") ? NumberDomain.COMPLEX : Natures.of(domain).get(0).domain();
-      return List.of(new Condition.LetterIn(letter, in));
+      return one(new Condition.LetterIn(letter, in));
     }
-    return List.of(valued(text));
+    return Optional.empty();
+  }
+
+  private static Optional<List<Condition>> one(Condition condition) {
+    return Optional.of(List.of(condition));
   }
 
   private Condition valued(String text) throws UnreadableException {
@@ -173,7 +235,8 @@ final class ConditionReader {
     if (matcher.matches()) {
       String value =
           matcher.group("before") != null ? matcher.group("before") : matcher.group("after");
-      Formula formula = FormulaReader.formula(value);
+      Formula formula =
+          value.equalsIgnoreCase("zero") ? Formula.number(0) : FormulaReader.formula(value);
       if (!polynomial.letters().containsAll(FormulaNames.in(formula))) {
         throw refused("“%s” is no number.".formatted(value), text);
       }
@@ -182,7 +245,28 @@ final class ConditionReader {
     throw refused("The condition “%s” is not understood.".formatted(text.strip()), text);
   }
 
-  private Condition comparison(Formula.Relation relation, String text) throws UnreadableException {
+  /** |r − s| = 3: squared, and the roots are real. */
+  private static Optional<List<Condition>> distance(Formula.Relation relation) {
+    if (relation.sides().size() != 2
+        || relation.comparisons().get(0) != Formula.Comparison.EQUAL
+        || !(relation.sides().get(0) instanceof Formula.Application abs)
+        || !abs.function().equals("abs")
+        || abs.arguments().size() != 1) {
+      return Optional.empty();
+    }
+    Formula square = abs.arguments().get(0).power(2);
+    Formula value = relation.sides().get(1).power(2);
+    return Optional.of(
+        List.of(
+            new Condition.Zeros(
+                UnicodeWriter.write(relation),
+                List.of(difference(square, value)),
+                List.of(Formula.equation(square, value))),
+            new Condition.AllRoots(RootNature.REAL)));
+  }
+
+  private List<Condition> comparison(Formula.Relation relation, String text)
+      throws UnreadableException {
     Set<String> names = FormulaNames.in(relation);
     for (String name : names) {
       if (!roots.contains(name)
@@ -198,7 +282,11 @@ final class ConditionReader {
         && relation.sides().size() == 2
         && relation.comparisons().get(0) == Formula.Comparison.EQUAL
         && relation.sides().get(0).equals(Formula.name(polynomial.unknown()))) {
-      return new Condition.RootIs(relation.sides().get(1));
+      return List.of(new Condition.RootIs(relation.sides().get(1)));
+    }
+    Optional<List<Condition>> distance = distance(relation);
+    if (distance.isPresent()) {
+      return distance.get();
     }
     boolean ofRoots =
         relation.contains(
@@ -214,13 +302,13 @@ final class ConditionReader {
           "A condition on the roots with “<”, “>” or “≠” is not worked; equations are, and “all roots positive”.",
           text);
     } else if (!equal) {
-      return new Condition.LetterBound(relation);
+      return List.of(new Condition.LetterBound(relation));
     }
     List<Formula> zeros = new ArrayList<>();
     for (int k = 1; k < relation.sides().size(); k++) {
       zeros.add(difference(relation.sides().get(k - 1), relation.sides().get(k)));
     }
-    return new Condition.Zeros(UnicodeWriter.write(relation), zeros, List.of(relation));
+    return List.of(new Condition.Zeros(UnicodeWriter.write(relation), zeros, List.of(relation)));
   }
 
   private Condition progression(String sort, String text) throws UnreadableException {

@@ -1,5 +1,6 @@
 package rootwright.working.letters;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
@@ -11,6 +12,7 @@ import rootwright.working.route.Attempt;
 import rootwright.working.step.Claim;
 import rootwright.working.step.Idea;
 import rootwright.working.step.NumberDomain;
+import rootwright.working.step.RootPlace;
 import rootwright.working.step.Step;
 
 /** The lines at the end of a working that finds a letter: what is kept, what is thrown out, why. */
@@ -22,7 +24,7 @@ final class JudgedLines {
   static Attempt end(LetterLines lines, String title, LettersAsked asked) {
     LetterSolution solution = asked.solution();
     for (Candidate candidate : solution.candidates()) {
-      rootsLine(asked, candidate).ifPresent(lines::write);
+      rootsLines(asked, candidate).forEach(lines::write);
       candidate
           .objection()
           .filter(objection -> objection.sort() != Candidate.Objection.Sort.ROOTS)
@@ -37,7 +39,7 @@ final class JudgedLines {
   }
 
   /** How many roots are as they must be, at a rational value of the letter. */
-  static Optional<Step> rootsLine(LettersAsked asked, Candidate candidate) {
+  static List<Step> rootsLines(LettersAsked asked, Candidate candidate) {
     Optional<Polynomial> special =
         new NumberAt(asked.problem().polynomial(), candidate.value()).rational();
     boolean lettersFault =
@@ -46,30 +48,52 @@ final class JudgedLines {
             .filter(objection -> objection.sort() != Candidate.Objection.Sort.ROOTS)
             .isPresent();
     Optional<NumberDomain> domain = domain(asked.problem());
-    if (special.isEmpty() || special.get().degree() < 1 || lettersFault || domain.isEmpty()) {
-      return Optional.empty();
+    if (special.isEmpty() || special.get().degree() < 1 || lettersFault) {
+      return List.of();
     }
-    int count = (int) candidate.roots().stream().filter(domain.get()::contains).count();
-    String line =
-        "%s = %s: %s has %s distinct %s among the %s"
+    String reason = candidate.kept() ? "as it must be" : "thrown out";
+    String here =
+        "%s = %s: %s has"
             .formatted(
                 asked.letter(),
                 LetterSolution.text(candidate.value()),
                 UnicodeWriter.write(
-                    PolynomialFormula.of(special.get(), asked.problem().polynomial().unknown())),
-                count == 0 ? "no" : String.valueOf(count),
-                count == 1 ? "root" : "roots",
-                domain.get().words());
-    return Optional.of(
-        new Step(
-            new Formula.Words(line),
-            candidate.kept() ? "as it must be" : "thrown out",
-            Idea.DOMAIN,
-            new Claim.CountOfRoots(special.get(), domain.get(), count)));
+                    PolynomialFormula.of(special.get(), asked.problem().polynomial().unknown())));
+    List<Step> lines = new ArrayList<>();
+    if (domain.isPresent()) {
+      int count = (int) candidate.roots().stream().filter(domain.get()::contains).count();
+      lines.add(
+          new Step(
+              found(here, count, domain.get().words()),
+              reason,
+              Idea.DOMAIN,
+              new Claim.CountOfRoots(special.get(), domain.get(), count)));
+    }
+    for (RootPlace place : places(asked.problem())) {
+      int count = (int) candidate.roots().stream().filter(place::contains).count();
+      lines.add(
+          new Step(
+              found(here, count, place.words()),
+              reason,
+              Idea.DOMAIN,
+              new Claim.CountInPlace(special.get(), place, count)));
+    }
+    return lines;
   }
 
-  /** Where the roots must lie, if the problem says so. */
-  static Optional<NumberDomain> domain(LetteredProblem problem) {
+  /** “k = 1: x² − 2x + 5 has no distinct roots among the real numbers”. */
+  static Formula found(String here, int count, String among) {
+    return new Formula.Words(
+        "%s %s distinct %s among the %s"
+            .formatted(
+                here,
+                count == 0 ? "no" : String.valueOf(count),
+                count == 1 ? "root" : "roots",
+                among));
+  }
+
+  /** Where roots must lie, if the problem says so by a count or as a kind of number. */
+  private static Optional<NumberDomain> domain(LetteredProblem problem) {
     List<RootNature> natures =
         problem.conditions(Condition.AllRoots.class).stream()
             .map(Condition.AllRoots::nature)
@@ -81,6 +105,14 @@ final class JudgedLines {
     return problem.conditions(Condition.RealCount.class).isEmpty()
         ? Optional.empty()
         : Optional.of(NumberDomain.REAL);
+  }
+
+  /** The places where roots are said to lie, each once. */
+  static List<RootPlace> places(LetteredProblem problem) {
+    return problem.conditions(Condition.Placed.class).stream()
+        .flatMap(placed -> placed.places().stream())
+        .distinct()
+        .toList();
   }
 
   /** Writes that a polynomial in the letter is zero, factored, and its solutions. */

@@ -30,6 +30,14 @@ sealed interface LetterAsk {
     }
   }
 
+  /** How many values of a letter satisfy the conditions. */
+  record NumberOf(String letter) implements LetterAsk {
+    @Override
+    public Formula shown() {
+      return new Formula.Words("number of " + letter);
+    }
+  }
+
   /** The least or greatest value of an expression in the roots and the letters. */
   record Extreme(Side side, Formula expression) implements LetterAsk {
     /** Which of the two. */

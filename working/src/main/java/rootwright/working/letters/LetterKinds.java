@@ -27,7 +27,6 @@ import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
 import rootwright.working.step.NumberDomain;
-import rootwright.working.step.Step;
 
 /** What can be asked of a polynomial with letters. */
 final class LetterKinds {
@@ -61,7 +60,8 @@ final class LetterKinds {
     }
     boolean region =
         !problem.conditions(Condition.AllRoots.class).isEmpty()
-            || !problem.conditions(Condition.RealCount.class).isEmpty();
+            || !problem.conditions(Condition.RealCount.class).isEmpty()
+            || !problem.conditions(Condition.Placed.class).isEmpty();
     if (!equations && region && problem.polynomial().letters().size() == 1) {
       return problem.ask() instanceof LetterAsk.Extreme extreme
           ? extreme(problem, extreme, profile)
@@ -77,6 +77,9 @@ final class LetterKinds {
               typed.codePointCount(0, typed.length()),
               "a condition behind “if”, such as “if r = 2s” or “if all roots real”",
               typed.strip() + " if r = 2s"));
+    }
+    if (problem.ask() instanceof LetterAsk.NumberOf && problem.polynomial().letters().size() > 1) {
+      throw new BeyondLettersException("how many values there are is worked for one letter");
     }
     if (problem.ask() instanceof LetterAsk.Extreme) {
       throw new BeyondLettersException(
@@ -121,22 +124,31 @@ final class LetterKinds {
     return solution("letter-region", problem, answer, List.of(), warnings, confirm(asked))
         .with(
             new RouteRunner(checks)
-                .run(List.of(new RegionByDiscriminant()), asked, answer, profile),
+                .run(
+                    List.of(new RegionBySigns(), new RegionByDiscriminant()),
+                    asked,
+                    answer,
+                    profile),
             SlipRunner.run(RegionSlips.ALL, asked, answer));
   }
 
   private SecondOpinion confirm(RegionAsked asked) {
     for (ExactValue end : asked.region().ends()) {
-      RegionByDiscriminant.endLine(asked, end)
-          .ifPresent(step -> checks.require(step.shown(), step.claim()));
+      RegionByDiscriminant.endLines(asked, end)
+          .forEach(step -> checks.require(step.shown(), step.claim()));
     }
-    Step counts = RegionByDiscriminant.counts(asked);
-    return checks.require(counts.shown(), counts.claim());
+    return RegionByDiscriminant.counts(asked).stream()
+        .map(step -> checks.require(step.shown(), step.claim()))
+        .reduce((first, second) -> second)
+        .orElseThrow();
   }
 
   /** The least or greatest value of an expression where the roots are of some nature. */
   private Solution extreme(LetteredProblem problem, LetterAsk.Extreme ask, ClassProfile profile) {
     RegionAsked region = new RegionAsked(problem, LetterRegion.of(problem));
+    if (region.wholeNumbers()) {
+      return firstWhole(region, ask, profile);
+    }
     Formula expression = Meaning.of(ask.expression(), problem);
     RationalFunction function =
         FunctionAsked.valueOf(expression, problem.polynomial(), problem.roots())
@@ -171,6 +183,33 @@ final class LetterKinds {
         .with(
             new RouteRunner(checks).run(ExtremeRoutes.ALL, asked, answer, profile),
             SlipRunner.run(ExtremeRoutes.SLIPS, asked, answer));
+  }
+
+  /** The least or greatest whole number for the letter. */
+  private Solution firstWhole(RegionAsked asked, LetterAsk.Extreme ask, ClassProfile profile) {
+    LetteredProblem problem = asked.problem();
+    if (!ask.expression().equals(Formula.name(asked.letter()))) {
+      throw new BeyondLettersException(
+          "for whole numbers the least or greatest value is worked for the letter itself");
+    }
+    SecondOpinion second = confirm(asked);
+    Optional<ExactValue> first = WholeNumbers.first(asked.region().pieces(), ask.side());
+    if (first.isEmpty()) {
+      String why = "there is no %s whole number with the condition".formatted(ask.word());
+      return solution(
+          "extreme",
+          problem,
+          new Answer.None(why),
+          List.of(),
+          List.of(new Warning(WarningCode.NO_PARAMETER, why + ".")),
+          second);
+    }
+    Answer answer = new Answer.Exact(first.get());
+    List<RouteOn<RegionAsked>> routes = List.of(new FirstWholeNumber(ask.word(), first.get()));
+    return solution("extreme", problem, answer, List.of(), List.of(), second)
+        .with(
+            new RouteRunner(checks).run(routes, asked, answer, profile),
+            new SlipRunner.Slipped(List.of(), List.of()));
   }
 
   /** What the one condition says of the letters. */
@@ -326,8 +365,8 @@ final class LetterKinds {
       checks.require(equation.expression(), equation.claim());
     }
     for (Candidate candidate : solution.candidates()) {
-      Optional<Step> line = JudgedLines.rootsLine(asked, candidate);
-      line.ifPresent(step -> checks.require(step.shown(), step.claim()));
+      JudgedLines.rootsLines(asked, candidate)
+          .forEach(step -> checks.require(step.shown(), step.claim()));
     }
     return checks.require(
         asked.problem().ask().shown(),

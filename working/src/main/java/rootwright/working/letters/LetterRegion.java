@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntPredicate;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
@@ -12,8 +13,10 @@ import rootwright.algebra.value.ExactRoot;
 import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.ExactValues;
 import rootwright.algebra.value.RationalValue;
+import rootwright.working.step.Claim;
 import rootwright.working.step.LetterInterval;
 import rootwright.working.step.NumberDomain;
+import rootwright.working.step.RootPlace;
 
 /**
  * The real values of the one letter at which the roots are as the conditions say.
@@ -21,7 +24,8 @@ import rootwright.working.step.NumberDomain;
  * @param discriminant the discriminant as a polynomial in the letter
  * @param boundaries the polynomial in the letter outside whose real roots nothing changes
  * @param ends its real roots, ascending
- * @param counts the number of distinct roots in the domain below, between and above them
+ * @param places where roots are counted
+ * @param counts for each place the number of distinct roots there below, between and above the ends
  * @param pieces the intervals that belong, ascending and apart
  * @param leadZeros the ends at which the lead coefficient is zero
  */
@@ -29,13 +33,15 @@ record LetterRegion(
     Polynomial discriminant,
     Polynomial boundaries,
     List<ExactValue> ends,
-    List<Integer> counts,
+    List<RootPlace> places,
+    List<List<Integer>> counts,
     List<LetterInterval> pieces,
     List<ExactValue> leadZeros) {
 
   LetterRegion {
     ends = List.copyOf(ends);
-    counts = List.copyOf(counts);
+    places = List.copyOf(places);
+    counts = counts.stream().map(List::copyOf).toList();
     pieces = List.copyOf(pieces);
     leadZeros = List.copyOf(leadZeros);
   }
@@ -48,13 +54,13 @@ record LetterRegion(
     if (discriminant.isZero()) {
       throw new BeyondLettersException("a root is repeated whatever the letter is");
     }
-    NumberDomain domain = domain(problem);
+    List<RootPlace> places = places(problem);
     Polynomial boundaries = lead.times(discriminant);
-    if (domain != NumberDomain.REAL) {
-      boundaries = boundaries.times(InLetters.inOne(polynomial.coefficient(0), 1));
-    }
-    if (boundaries.isZero()) {
-      throw new BeyondLettersException("0 is a root whatever the letter is");
+    for (Rational end :
+        places.stream().flatMap(place -> place.ends().stream()).distinct().toList()) {
+      Polynomial value = polynomial.valueAt(end);
+      // Where the end is a root always, another root can pass it only by meeting it.
+      boundaries = value.isZero() ? boundaries : boundaries.times(value);
     }
     Polynomial cuts = boundaries;
     String letter = polynomial.letters().get(0);
@@ -65,37 +71,113 @@ record LetterRegion(
         cuts = side.isZero() ? cuts : cuts.times(side);
       }
     }
-    List<ExactValue> ends =
-        cuts.degree() < 1
-            ? List.of()
-            : ExactValues.rootsOf(cuts).stream()
-                .map(ExactRoot::value)
-                .filter(ExactValue::isReal)
-                .toList();
-    List<Integer> counts = new ArrayList<>();
+    if (range(problem, letter) != NumberDomain.REAL) {
+      cuts = cuts.times(Polynomial.X);
+    }
+    List<ExactValue> ends = realZeros(cuts);
+    List<List<Integer>> counts = new ArrayList<>();
+    places.forEach(place -> counts.add(new ArrayList<>()));
     List<Boolean> open = new ArrayList<>();
     for (Rational sample : samples(ends)) {
       List<ExactValue> roots = new NumberAt(polynomial, new RationalValue(sample)).distinctRoots();
-      counts.add((int) roots.stream().filter(domain::contains).count());
+      for (int k = 0; k < places.size(); k++) {
+        counts.get(k).add((int) roots.stream().filter(places.get(k)::contains).count());
+      }
       open.add(belongs(problem, new RationalValue(sample), letter));
     }
     List<Boolean> closed = ends.stream().map(end -> belongs(problem, end, letter)).toList();
     List<ExactValue> leadZeros = ends.stream().filter(end -> NumberAt.isZero(lead, end)).toList();
     return new LetterRegion(
-        discriminant, cuts, ends, counts, pieces(ends, open, closed), leadZeros);
+        discriminant, cuts, ends, places, counts, pieces(ends, open, closed), leadZeros);
   }
 
-  /** Where roots are counted. */
-  static NumberDomain domain(LetteredProblem problem) {
-    NumberDomain domain = JudgedLines.domain(problem).orElse(NumberDomain.REAL);
-    if (domain != NumberDomain.REAL
-        && domain != NumberDomain.POSITIVE
-        && domain != NumberDomain.NEGATIVE) {
-      throw new BeyondLettersException(
-          "which letters give %s for roots is a question about divisors, not about intervals"
-              .formatted(domain.words()));
+  /** The places where roots are counted. */
+  private static List<RootPlace> places(LetteredProblem problem) {
+    List<RootPlace> places = new ArrayList<>();
+    for (Condition.AllRoots all : problem.conditions(Condition.AllRoots.class)) {
+      places.add(
+          switch (all.nature()) {
+            case REAL, DISTINCT -> RootPlace.REAL;
+            case POSITIVE -> RootPlace.POSITIVE;
+            case NEGATIVE -> RootPlace.NEGATIVE;
+            default ->
+                throw new BeyondLettersException(
+                    "which letters give %s for roots is a question about divisors, not about intervals"
+                        .formatted(all.nature().domain().words()));
+          });
     }
-    return domain;
+    if (!problem.conditions(Condition.RealCount.class).isEmpty()) {
+      places.add(RootPlace.REAL);
+    }
+    places.addAll(JudgedLines.places(problem));
+    List<RootPlace> distinct = places.stream().distinct().toList();
+    boolean narrower = distinct.stream().anyMatch(place -> !place.equals(RootPlace.REAL));
+    boolean allThere = problem.says(RootNature.REAL) || problem.says(RootNature.DISTINCT);
+    return narrower && allThere
+        ? distinct.stream().filter(place -> !place.equals(RootPlace.REAL)).toList()
+        : distinct;
+  }
+
+  /** The real zeros of a polynomial, ascending. */
+  private static List<ExactValue> realZeros(Polynomial polynomial) {
+    return polynomial.degree() < 1
+        ? List.of()
+        : ExactValues.rootsOf(polynomial).stream()
+            .map(ExactRoot::value)
+            .filter(ExactValue::isReal)
+            .toList();
+  }
+
+  /** The real numbers at which a polynomial, not 0, has a sign that the predicate accepts. */
+  static List<LetterInterval> whereSign(Polynomial function, IntPredicate accepted) {
+    List<ExactValue> ends = realZeros(function);
+    List<Boolean> open =
+        samples(ends).stream().map(sample -> accepted.test(function.at(sample).signum())).toList();
+    List<Boolean> closed = ends.stream().map(end -> accepted.test(0)).toList();
+    return pieces(ends, open, closed);
+  }
+
+  /** The real numbers at which all these inequalities hold. */
+  static List<LetterInterval> whereAll(List<Claim.SignOn> inequalities) {
+    Polynomial cuts =
+        inequalities.stream().map(Claim.SignOn::function).reduce(Polynomial.ONE, Polynomial::times);
+    List<ExactValue> ends = realZeros(cuts);
+    List<Boolean> open =
+        samples(ends).stream()
+            .map(
+                sample ->
+                    inequalities.stream()
+                        .allMatch(one -> one.holdsFor(one.function().at(sample).signum())))
+            .toList();
+    List<Boolean> closed =
+        ends.stream()
+            .map(
+                end ->
+                    inequalities.stream().allMatch(one -> one.holdsFor(sign(one.function(), end))))
+            .toList();
+    return pieces(ends, open, closed);
+  }
+
+  private static int sign(Polynomial function, ExactValue at) {
+    if (NumberAt.isZero(function, at)) {
+      return 0;
+    }
+    // No zero of the function lies between the end and a number that is near enough.
+    List<ExactValue> zeros = realZeros(function);
+    long below = zeros.stream().filter(zero -> ExactValues.compareReal(zero, at) < 0).count();
+    List<Rational> samples = samples(zeros);
+    return function.at(samples.get((int) below)).signum();
+  }
+
+  /** The real numbers in which the letter ranges; whole numbers are sought among them later. */
+  private static NumberDomain range(LetteredProblem problem, String letter) {
+    return switch (problem.domain(letter).orElse(NumberDomain.REAL)) {
+      case POSITIVE, POSITIVE_INTEGER -> NumberDomain.POSITIVE;
+      case NEGATIVE -> NumberDomain.NEGATIVE;
+      case COMPLEX, RATIONAL ->
+          throw new BeyondLettersException("a region is worked for real or whole numbers only");
+      default -> NumberDomain.REAL;
+    };
   }
 
   private static boolean belongs(LetteredProblem problem, ExactValue value, String letter) {
@@ -108,7 +190,7 @@ record LetterRegion(
     if (special.isPresent() && special.get().isZero()) {
       return false;
     }
-    return problem.domain(letter).orElse(NumberDomain.REAL).contains(value)
+    return range(problem, letter).contains(value)
         && problem.conditions(Condition.LetterBound.class).stream()
             .allMatch(bound -> BoundAt.holds(bound.relation(), letter, value))
         && RootsJudged.objection(problem, at.distinctRoots(), "").isEmpty();

@@ -56,6 +56,9 @@ final class LetterStatement {
           ? "Find all values of %s for which %s.".formatted(find, joined(given))
           : "Find all values of %s for which %s."
               .formatted(String.join(", ", letters.wanted()), joined(given));
+    } else if (problem.ask() instanceof LetterAsk.NumberOf number) {
+      return "Find the number of values of %s for which %s."
+          .formatted(number.letter(), joined(given));
     } else if (problem.ask() instanceof LetterAsk.Relation) {
       return "Find the relation between the letters that holds exactly when %s."
           .formatted(joined(given));

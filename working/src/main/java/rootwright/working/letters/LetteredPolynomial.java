@@ -78,6 +78,15 @@ public record LetteredPolynomial(
     return Polynomial.ofAscending(List.of(ascending));
   }
 
+  /** The polynomial in the one letter that arises when a number is put for the unknown. */
+  Polynomial valueAt(Rational number) {
+    Polynomial value = Polynomial.ZERO;
+    for (int power = degree(); power >= 0; power--) {
+      value = value.times(number).plus(InLetters.inOne(coefficient(power), 1));
+    }
+    return value;
+  }
+
   private Rational value(Monomial monomial, Rational coefficient, Map<String, Rational> numbers) {
     Rational value = coefficient;
     for (int k = 1; k < monomial.length(); k++) {

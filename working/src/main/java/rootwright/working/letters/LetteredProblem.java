@@ -56,10 +56,12 @@ public record LetteredProblem(
   /** Whether the roots are said to be all of this nature, or of a narrower one. */
   boolean says(RootNature nature) {
     return conditions(Condition.AllRoots.class).stream()
-        .anyMatch(
-            condition ->
-                condition.nature() == nature
-                    || (nature == RootNature.REAL && condition.nature() != RootNature.DISTINCT));
+            .anyMatch(
+                condition ->
+                    condition.nature() == nature
+                        || (nature == RootNature.REAL && condition.nature() != RootNature.DISTINCT))
+        || (nature == RootNature.REAL
+            && conditions(Condition.Placed.class).stream().anyMatch(Condition.Placed::allReal));
   }
 
   /** What a solution shows of it. */

@@ -18,6 +18,7 @@ import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.RootNames;
 import rootwright.algebra.notation.StatedWithLetters;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.step.NumberDomain;
 import rootwright.working.subject.Inquiry;
 
 /** Reads an inquiry about a polynomial with letters in its coefficients. */
@@ -38,6 +39,13 @@ final class LetteredProblemReader {
   private static final Pattern ALL =
       Pattern.compile(
           "\\s*(?:all|the)?\\s*(?:possible\\s+)?(?:values?\\s+of\\s+)(?<rest>\\p{L}(?:_?\\w)?)\\s*",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Pattern WHOLE =
+      Pattern.compile(
+          "(?<count>(?:the )?(?:number|count) of |how many )?(?:all )?(?:the )?(?<positive>positive )?"
+              + "(?<whole>integers?|integral|integer|whole numbers?|whole)?(?: numbers?)?(?: ?values?)?(?: of)?"
+              + " ?(?<letter>\\p{L}(?:_?\\w)?)",
           Pattern.CASE_INSENSITIVE);
 
   private LetteredProblemReader() {}
@@ -80,13 +88,22 @@ final class LetteredProblemReader {
     boolean isExtreme = extreme.matches();
     Matcher all = ALL.matcher(text);
     String inner = isExtreme ? extreme.group("rest") : all.matches() ? all.group("rest") : text;
+    Matcher whole = WHOLE.matcher(inner.strip().replaceAll("\\s+", " "));
+    boolean special =
+        whole.matches()
+            && polynomial.letters().contains(whole.group("letter"))
+            && (whole.group("count") != null || whole.group("whole") != null);
+    inner = special ? whole.group("letter") : inner;
     boolean relation = inner.strip().toLowerCase(Locale.ROOT).equals("condition");
 
     List<String> roots = roots(inquiry, inner, relation, polynomial, taken);
-    List<Condition> conditions = new ArrayList<>();
-    for (String condition : inquiry.conditions()) {
-      conditions.addAll(
-          new ConditionReader(polynomial, roots, inquiry.statement().find()).read(condition));
+    List<Condition> conditions =
+        new ConditionReader(polynomial, roots, inquiry.statement().find())
+            .readAll(inquiry.conditions());
+    if (special && whole.group("whole") != null) {
+      NumberDomain domain =
+          whole.group("positive") == null ? NumberDomain.INTEGER : NumberDomain.POSITIVE_INTEGER;
+      conditions.add(new Condition.LetterIn(whole.group("letter"), domain));
     }
     LetterAsk ask;
     if (relation) {
@@ -95,6 +112,9 @@ final class LetteredProblemReader {
       ReadAsk read = AskReader.read(inner, roots, taken);
       read.readings().stream().map(Reading::text).forEach(reading::add);
       ask = ask(read.formula(), polynomial.letters());
+      if (special && whole.group("count") != null) {
+        ask = new LetterAsk.NumberOf(whole.group("letter"));
+      }
       if (isExtreme) {
         boolean greatest = GREATEST.contains(extreme.group("side").toLowerCase(Locale.ROOT));
         ask =

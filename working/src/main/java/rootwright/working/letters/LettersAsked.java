@@ -1,5 +1,6 @@
 package rootwright.working.letters;
 
+import java.math.BigInteger;
 import rootwright.working.answer.Answer;
 
 /**
@@ -15,8 +16,10 @@ record LettersAsked(LetteredProblem problem, LetterSolution solution) {
     return problem.polynomial().letters().get(0);
   }
 
-  /** The values that are kept. */
+  /** The values that are kept, or how many there are. */
   Answer answer() {
-    return new Answer.Solutions(solution.kept());
+    return problem.ask() instanceof LetterAsk.NumberOf
+        ? new Answer.Count(BigInteger.valueOf(solution.kept().size()))
+        : new Answer.Solutions(solution.kept());
   }
 }

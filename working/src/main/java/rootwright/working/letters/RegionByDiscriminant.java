@@ -8,12 +8,12 @@ import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.value.ExactValue;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.route.Attempt;
 import rootwright.working.route.RouteOn;
 import rootwright.working.step.Claim;
 import rootwright.working.step.Idea;
 import rootwright.working.step.NumberDomain;
+import rootwright.working.step.RootPlace;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
 
@@ -42,12 +42,7 @@ final class RegionByDiscriminant implements RouteOn<RegionAsked> {
   public Attempt attempt(RegionAsked asked) {
     LetterLines lines = new LetterLines();
     write(lines, asked);
-    lines.argue(
-        Idea.DOMAIN,
-        "together",
-        asked.region().isFinite()
-            ? LetterLines.values(asked.letter(), asked.region().points())
-            : AnswerFormula.of(asked.answer()));
+    asked.conclude(lines, "together");
     return new Attempt.Worked(title(), lines.steps(), asked.answer(), List.of());
   }
 
@@ -78,75 +73,106 @@ final class RegionByDiscriminant implements RouteOn<RegionAsked> {
     lines.write(
         new Step(
             LetterLines.values(letter, region.ends()),
-            "where the discriminant%s vanishes"
-                .formatted(
-                    problem.polynomial().lead().isConstant() ? "" : " or the lead coefficient"),
+            "where %s vanishes".formatted(cuts(asked)),
             Idea.CASES,
             new Claim.SolutionSet(boundaries, NumberDomain.REAL, region.ends())));
-    lines.write(counts(asked));
+    counts(asked).forEach(lines::write);
     for (ExactValue end : region.ends()) {
-      endLine(asked, end).ifPresent(lines::write);
+      endLines(asked, end).forEach(lines::write);
     }
   }
 
-  /** "k < -4: 1, -4 < k < 4: 3, k > 4: 1 real roots". */
-  static Step counts(RegionAsked asked) {
-    LetterRegion region = asked.region();
-    NumberDomain domain = LetterRegion.domain(asked.problem());
-    List<String> parts = new ArrayList<>();
-    List<ExactValue> ends = region.ends();
-    for (int k = 0; k <= ends.size(); k++) {
-      String where =
-          ends.isEmpty()
-              ? "always"
-              : k == 0
-                  ? "%s < %s".formatted(asked.letter(), LetterSolution.text(ends.get(0)))
-                  : k == ends.size()
-                      ? "%s > %s".formatted(asked.letter(), LetterSolution.text(ends.get(k - 1)))
-                      : "%s < %s < %s"
-                          .formatted(
-                              LetterSolution.text(ends.get(k - 1)),
-                              asked.letter(),
-                              LetterSolution.text(ends.get(k)));
-      int count = region.counts().get(k);
-      parts.add("%s: %s".formatted(where, count == 0 ? "none" : String.valueOf(count)));
+  /** "the discriminant, the lead coefficient or P(2)". */
+  private static String cuts(RegionAsked asked) {
+    List<String> cuts = new ArrayList<>();
+    cuts.add("the discriminant");
+    if (!asked.problem().polynomial().lead().isConstant()) {
+      cuts.add("the lead coefficient");
     }
-    return new Step(
-        new Formula.Words(String.join("; ", parts)),
-        "how many distinct roots are among the " + domain.words(),
-        Idea.CASES,
-        new Claim.CountsBetween(
-            asked.problem().polynomial().polynomial(),
-            region.boundaries(),
-            domain,
-            region.counts()));
+    asked.region().places().stream()
+        .flatMap(place -> place.ends().stream())
+        .distinct()
+        .map("P(%s)"::formatted)
+        .forEach(cuts::add);
+    if (!asked.problem().conditions(Condition.LetterBound.class).isEmpty()) {
+      cuts.add("a bound of the letter");
+    }
+    int last = cuts.size() - 1;
+    return last == 0
+        ? cuts.get(0)
+        : String.join(", ", cuts.subList(0, last)) + " or " + cuts.get(last);
+  }
+
+  /** "k < -4: 1, -4 < k < 4: 3, k > 4: 1 real roots", a line for each place. */
+  static List<Step> counts(RegionAsked asked) {
+    LetterRegion region = asked.region();
+    List<Step> lines = new ArrayList<>();
+    for (int place = 0; place < region.places().size(); place++) {
+      List<Integer> counts = region.counts().get(place);
+      List<String> parts = new ArrayList<>();
+      for (int k = 0; k < counts.size(); k++) {
+        int count = counts.get(k);
+        parts.add(
+            "%s: %s"
+                .formatted(
+                    where(asked.letter(), region.ends(), k),
+                    count == 0 ? "none" : String.valueOf(count)));
+      }
+      lines.add(
+          new Step(
+              new Formula.Words(String.join("; ", parts)),
+              "how many distinct roots are among the " + region.places().get(place).words(),
+              Idea.CASES,
+              new Claim.CountsBetween(
+                  asked.problem().polynomial().polynomial(),
+                  region.boundaries(),
+                  region.places().get(place),
+                  counts)));
+    }
+    return lines;
+  }
+
+  /** The k-th interval between the ends: "-4 < k < 4". */
+  private static String where(String letter, List<ExactValue> ends, int k) {
+    if (ends.isEmpty()) {
+      return "always";
+    } else if (k == 0) {
+      return "%s < %s".formatted(letter, LetterSolution.text(ends.get(0)));
+    } else if (k == ends.size()) {
+      return "%s > %s".formatted(letter, LetterSolution.text(ends.get(k - 1)));
+    }
+    return "%s < %s < %s"
+        .formatted(LetterSolution.text(ends.get(k - 1)), letter, LetterSolution.text(ends.get(k)));
   }
 
   /** What happens at one of the ends, if it is rational. */
-  static Optional<Step> endLine(RegionAsked asked, ExactValue end) {
+  static List<Step> endLines(RegionAsked asked, ExactValue end) {
     LetteredPolynomial polynomial = asked.problem().polynomial();
-    NumberDomain domain = LetterRegion.domain(asked.problem());
-    Optional<Polynomial> special = new NumberAt(polynomial, end).rational();
+    NumberAt there = new NumberAt(polynomial, end);
+    Optional<Polynomial> special = there.rational();
     if (special.isEmpty() || special.get().isZero()) {
-      return Optional.empty();
+      return List.of();
     }
-    List<ExactValue> roots = new NumberAt(polynomial, end).distinctRoots();
-    int count = (int) roots.stream().filter(domain::contains).count();
-    String text =
-        "%s = %s: %s has %s distinct %s among the %s"
+    List<ExactValue> roots = there.distinctRoots();
+    boolean drops = special.get().degree() < polynomial.degree();
+    String here =
+        "%s = %s: %s has"
             .formatted(
                 asked.letter(),
                 LetterSolution.text(end),
-                UnicodeWriter.write(PolynomialFormula.of(special.get(), polynomial.unknown())),
-                count == 0 ? "no" : String.valueOf(count),
-                count == 1 ? "root" : "roots",
-                domain.words());
-    boolean drops = special.get().degree() < polynomial.degree();
-    return Optional.of(
-        new Step(
-            new Formula.Words(text),
-            drops ? "the degree drops here" : "a root is repeated here, or changes its sign",
-            Idea.DOMAIN,
-            new Claim.CountOfRoots(special.get(), domain, count)));
+                UnicodeWriter.write(PolynomialFormula.of(special.get(), polynomial.unknown())));
+    List<Step> lines = new ArrayList<>();
+    for (RootPlace place : asked.region().places()) {
+      int count = (int) roots.stream().filter(place::contains).count();
+      lines.add(
+          new Step(
+              JudgedLines.found(here, count, place.words()),
+              drops
+                  ? "the degree drops here"
+                  : roots.size() < polynomial.degree() ? "a root is repeated here" : "at an end",
+              Idea.DOMAIN,
+              new Claim.CountInPlace(special.get(), place, count)));
+    }
+    return lines;
   }
 }

@@ -6,13 +6,19 @@ import java.util.Optional;
 import rootwright.algebra.value.ExactValue;
 import rootwright.working.answer.Answer;
 import rootwright.working.slip.SlipOn;
+import rootwright.working.step.Claim;
 import rootwright.working.step.Idea;
 import rootwright.working.step.LetterInterval;
 
 /** The wrong turnings where all values of a letter are wanted. */
 final class RegionSlips {
 
-  static final List<SlipOn<RegionAsked>> ALL = List.of(new LinearCaseLost(), new EqualityTurned());
+  static final List<SlipOn<RegionAsked>> ALL =
+      List.of(
+          new LinearCaseLost(),
+          new EqualityTurned(),
+          new OneSignForgotten(true),
+          new OneSignForgotten(false));
 
   private RegionSlips() {}
 
@@ -91,6 +97,48 @@ final class RegionSlips {
                 low, low.isPresent() && !piece.lowIn(), high, high.isPresent() && !piece.highIn()));
       }
       return List.of(new Answer.Interval(IntervalFormula.of(turned, asked.letter())));
+    }
+  }
+
+  /**
+   * One of the inequalities for a quadratic is forgotten.
+   *
+   * @param first the first, which is that of the discriminant, or else the second
+   */
+  private record OneSignForgotten(boolean first) implements SlipOn<RegionAsked> {
+    @Override
+    public String name() {
+      return first ? "existence-unchecked" : "sum-forgotten";
+    }
+
+    @Override
+    public String text() {
+      return first
+          ? "Roots must be real before they lie anywhere: the discriminant must not be negative."
+          : "A positive product says only that both lie on one side; the sum says on which.";
+    }
+
+    @Override
+    public Idea spot() {
+      return Idea.INEQUALITY;
+    }
+
+    @Override
+    public int weight() {
+      return first ? 30 : 20;
+    }
+
+    @Override
+    public List<? extends Answer> answers(RegionAsked asked) {
+      List<Claim.SignOn> demands = new ArrayList<>(RegionBySigns.inequalities(asked));
+      if (demands.size() < 3 || asked.wholeNumbers()) {
+        return List.of();
+      }
+      demands.remove(first ? 0 : 1);
+      List<LetterInterval> left = LetterRegion.whereAll(demands);
+      return left.isEmpty() || left.stream().allMatch(LetterInterval::isPoint)
+          ? List.of()
+          : List.of(new Answer.Interval(IntervalFormula.of(left, asked.letter())));
     }
   }
 }

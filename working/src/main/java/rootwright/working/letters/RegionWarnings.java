@@ -13,8 +13,17 @@ final class RegionWarnings {
 
   /** At the ends a root is repeated, so that the count depends on how it is meant. */
   static Optional<Warning> ends(RegionAsked asked) {
-    if (asked.region().isFinite()
-        || asked.problem().conditions(Condition.RealCount.class).isEmpty()) {
+    boolean counted =
+        !asked.problem().conditions(Condition.RealCount.class).isEmpty()
+            || asked.problem().conditions(Condition.Placed.class).stream()
+                .flatMap(placed -> placed.cases().stream())
+                .flatMap(List::stream)
+                .anyMatch(one -> one.amount() != RootsPlaced.Amount.ALL && one.number() > 1);
+    boolean distinct =
+        asked.problem().says(RootNature.DISTINCT)
+            || asked.problem().conditions(Condition.RealCount.class).stream()
+                .anyMatch(Condition.RealCount::distinct);
+    if (asked.region().isFinite() || !counted || distinct) {
       return Optional.empty();
     }
     List<String> ends =

@@ -1,6 +1,7 @@
 package rootwright.working.letters;
 
 import rootwright.algebra.value.ExactValue;
+import rootwright.algebra.value.RationalValue;
 import rootwright.working.step.NumberDomain;
 
 /** What all roots of a polynomial may be said to be. */
@@ -11,6 +12,8 @@ enum RootNature {
   RATIONAL("rational", NumberDomain.RATIONAL),
   INTEGER("integers", NumberDomain.INTEGER),
   POSITIVE_INTEGER("positive integers", NumberDomain.POSITIVE_INTEGER),
+  EVEN("even integers", NumberDomain.INTEGER),
+  ODD("odd integers", NumberDomain.INTEGER),
   DISTINCT("distinct", NumberDomain.COMPLEX);
 
   private final String words;
@@ -31,6 +34,12 @@ enum RootNature {
 
   /** Whether one root is as all must be. */
   boolean holdsFor(ExactValue root) {
-    return domain.contains(root);
+    return domain.contains(root)
+        && (this != EVEN || isEven(root))
+        && (this != ODD || !isEven(root));
+  }
+
+  private static boolean isEven(ExactValue integer) {
+    return integer instanceof RationalValue value && !value.number().numerator().testBit(0);
   }
 }

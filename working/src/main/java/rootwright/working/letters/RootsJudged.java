@@ -39,6 +39,11 @@ final class RootsJudged {
         return Optional.of("for %s there are %d distinct real roots".formatted(here, real));
       }
     }
+    for (Condition.Placed placed : problem.conditions(Condition.Placed.class)) {
+      if (!placed.holdsFor(roots)) {
+        return Optional.of("for %s it is not so that %s".formatted(here, placed.words()));
+      }
+    }
     return Optional.empty();
   }
 }

@@ -79,22 +79,61 @@ public sealed interface Claim {
   }
 
   /**
-   * How many distinct roots of a polynomial with one letter lie in a domain, between neighbouring
+   * So many distinct roots of a polynomial lie in a place on the real line.
+   *
+   * @param polynomial not the zero polynomial
+   */
+  record CountInPlace(Polynomial polynomial, RootPlace place, int distinct) implements Claim {
+    public CountInPlace {
+      if (polynomial.isZero()) {
+        throw new IllegalArgumentException("every number is a root of 0");
+      }
+    }
+  }
+
+  /**
+   * How many distinct roots of a polynomial with one letter lie in a place, between neighbouring
    * values of the letter at which that can change.
    *
    * @param polynomial its unknown is unknown 0, its letter unknown 1
    * @param boundaries a polynomial in the letter, not zero, whose real roots are the boundaries
-   * @param domain the real, positive or negative numbers
+   * @param place where they are counted
    * @param counts one more than there are boundaries, from below upwards
    */
   record CountsBetween(
       MultivariatePolynomial polynomial,
       Polynomial boundaries,
-      NumberDomain domain,
+      RootPlace place,
       List<Integer> counts)
       implements Claim {
     public CountsBetween {
       counts = List.copyOf(counts);
+    }
+  }
+
+  /**
+   * The real numbers at which a polynomial in a letter has a sign are those of a region, and no
+   * others.
+   *
+   * @param function not the zero polynomial
+   * @param sign how it compares with 0: less, at most, greater, at least
+   * @param region intervals, apart from one another; empty if there is no such number
+   */
+  record SignOn(Polynomial function, Formula.Comparison sign, List<LetterInterval> region)
+      implements Claim {
+    public SignOn {
+      region = List.copyOf(region);
+    }
+
+    /** Whether a number with this sign compares so with 0. */
+    public boolean holdsFor(int signum) {
+      return switch (sign) {
+        case LESS -> signum < 0;
+        case AT_MOST -> signum <= 0;
+        case GREATER -> signum > 0;
+        case AT_LEAST -> signum >= 0;
+        default -> throw new IllegalArgumentException("not an inequality: " + sign);
+      };
     }
   }
 

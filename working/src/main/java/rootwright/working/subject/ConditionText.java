@@ -8,7 +8,12 @@ import java.util.Set;
 /** Cuts an ask from its conditions, and the conditions from one another. */
 final class ConditionText {
 
-  private static final Set<String> OPENING = Set.of("if", "given", "when", "where");
+  private static final Set<String> OPENING =
+      Set.of("if", "given", "when", "where", "provided", "assuming");
+
+  /** Openings of two words; the first alone opens nothing. */
+  private static final Set<String> OPENING_PAIRS =
+      Set.of("such that", "so that", "for which", "given that", "provided that", "assuming that");
 
   private ConditionText() {}
 
@@ -23,7 +28,14 @@ final class ConditionText {
       char c = text.charAt(at);
       depth += "([{".indexOf(c) >= 0 ? 1 : ")]}".indexOf(c) >= 0 ? -1 : 0;
       String word = depth == 0 ? wordAt(text, at) : "";
-      boolean cut = conditions ? word.equals("and") : OPENING.contains(word);
+      String pair = conditions || word.isEmpty() ? "" : pairAt(text, at, word);
+      if (OPENING_PAIRS.contains(pair.toLowerCase(Locale.ROOT).replaceAll("\\s+", " "))) {
+        word = pair;
+      }
+      boolean cut =
+          conditions
+              ? word.equals("and")
+              : OPENING.contains(word) || (!pair.isEmpty() && word.equals(pair));
       if (cut) {
         end(pieces, piece, !conditions);
         conditions = true;
@@ -40,6 +52,16 @@ final class ConditionText {
     }
     end(pieces, piece, !conditions);
     return pieces;
+  }
+
+  /** The word that begins here with the next one, as typed; empty if no word follows. */
+  private static String pairAt(String text, int at, String word) {
+    int next = at + word.length();
+    while (next < text.length() && Character.isWhitespace(text.charAt(next))) {
+      next++;
+    }
+    String second = next < text.length() ? wordAt(text, next) : "";
+    return second.isEmpty() ? "" : text.substring(at, next + second.length());
   }
 
   /** The ask is kept even if it is empty, so that its place can be named; a condition is not. */

@@ -18,10 +18,17 @@ public record Inquiry(Statement statement, String ask, List<String> conditions) 
     conditions = List.copyOf(conditions);
   }
 
-  /** Takes the conditions off the ask. Words and commas inside brackets separate nothing. */
+  /**
+   * Takes the conditions off the ask. Words and commas inside brackets separate nothing. "Find the
+   * value of" and the like is left out; the place of an error is told in what is left.
+   */
   public static Inquiry of(Statement statement) {
-    List<String> parts = ConditionText.split(statement.find());
-    return new Inquiry(statement, parts.get(0), parts.subList(1, parts.size()));
+    String find = AskText.plain(statement.find(), !statement.polynomial().isBlank());
+    List<String> parts = ConditionText.split(find);
+    return new Inquiry(
+        new Statement(statement.polynomial(), find, statement.roots(), statement.unknown()),
+        parts.get(0),
+        parts.subList(1, parts.size()));
   }
 
   /** The text in the place of the polynomial, without blanks round it. */

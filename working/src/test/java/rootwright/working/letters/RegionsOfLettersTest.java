@@ -19,7 +19,7 @@ import rootwright.working.check.second.EnclosureCheck;
 import rootwright.working.solve.Solution;
 import rootwright.working.step.Claim;
 import rootwright.working.step.LetterInterval;
-import rootwright.working.step.NumberDomain;
+import rootwright.working.step.RootPlace;
 
 /** All values of a letter at which the roots are of some nature, and extreme values there. */
 class RegionsOfLettersTest {
@@ -116,7 +116,7 @@ class RegionsOfLettersTest {
 
   private static Claim counts(MultivariatePolynomial polynomial, int below, int above) {
     return new Claim.CountsBetween(
-        polynomial, Polynomial.X, NumberDomain.REAL, java.util.List.of(below, above));
+        polynomial, Polynomial.X, RootPlace.REAL, java.util.List.of(below, above));
   }
 
   /** k² on k ≥ 1, said to have the square of this number for its least value. */

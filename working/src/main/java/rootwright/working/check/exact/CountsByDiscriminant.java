@@ -9,21 +9,22 @@ import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.real.IsolatedRoot;
 import rootwright.algebra.real.RealRootIsolation;
+import rootwright.algebra.real.SturmSequence;
 import rootwright.algebra.symmetric.Discriminant;
 import rootwright.working.check.Verdict;
 import rootwright.working.step.Claim;
-import rootwright.working.step.NumberDomain;
+import rootwright.working.step.RootPlace;
 
 /**
- * The number of real, positive or negative roots can change only where the discriminant, the lead
- * coefficient or, for a sign, the constant term is zero; between such values one count suffices.
+ * The number of roots in a place can change only where the discriminant, the lead coefficient or
+ * the value at an end of the place is zero; between such values one count suffices.
  */
 final class CountsByDiscriminant {
 
   private CountsByDiscriminant() {}
 
   static Verdict of(Claim.CountsBetween claim) {
-    Polynomial change = change(claim.polynomial(), claim.domain());
+    Polynomial change = change(claim.polynomial(), claim.place());
     if (change.isZero()) {
       return new Verdict.Undecided("a root is repeated for every value of the letter");
     }
@@ -38,9 +39,7 @@ final class CountsByDiscriminant {
     }
     for (int k = 0; k < samples.size(); k++) {
       Polynomial special = at(claim.polynomial(), samples.get(k));
-      Verdict verdict =
-          SolutionSetByFactors.of(
-              new Claim.CountOfRoots(special, claim.domain(), claim.counts().get(k)));
+      Verdict verdict = of(new Claim.CountInPlace(special, claim.place(), claim.counts().get(k)));
       if (!verdict.isConfirmed()) {
         return verdict;
       }
@@ -48,13 +47,36 @@ final class CountsByDiscriminant {
     return Verdict.confirmed("zeros of the discriminant and Sturm's count between them");
   }
 
-  /** Discriminant times lead, times the constant term if signs count, by interpolation. */
-  private static Polynomial change(MultivariatePolynomial polynomial, NumberDomain domain) {
+  /** Sturm's count of the roots in a place. */
+  static Verdict of(Claim.CountInPlace claim) {
+    Polynomial p = claim.polynomial();
+    int found = p.degree() < 1 ? 0 : count(p.squarefreePart(), claim.place());
+    return found == claim.distinct()
+        ? Verdict.confirmed("Sturm's count of the roots in the place")
+        : new Verdict.Refuted(
+            "there are %d roots among the %s".formatted(found, claim.place().words()));
+  }
+
+  private static int count(Polynomial squarefree, RootPlace place) {
+    SturmSequence sturm = SturmSequence.of(squarefree);
+    int above = place.low().map(sturm::countAbove).orElse(sturm.count());
+    int beyond =
+        place
+            .high()
+            .map(end -> sturm.countAbove(end) + (squarefree.at(end).isZero() ? 1 : 0))
+            .orElse(0);
+    return above - beyond;
+  }
+
+  /** Discriminant times lead, times the values at the ends of the place, by interpolation. */
+  private static Polynomial change(MultivariatePolynomial polynomial, RootPlace place) {
     int n = polynomial.degreeIn(0);
     Polynomial lead = coefficient(polynomial, n);
     Polynomial product = lead;
-    if (domain != NumberDomain.REAL) {
-      product = product.times(coefficient(polynomial, 0));
+    for (Rational end : place.ends()) {
+      Polynomial value = valueAt(polynomial, end);
+      // Where the end is a root always, another root can pass it only by meeting it.
+      product = value.isZero() ? product : product.times(value);
     }
     if (n < 2) {
       return product;
@@ -74,6 +96,15 @@ final class CountsByDiscriminant {
       found++;
     }
     return product.times(sum);
+  }
+
+  /** The polynomial in the letter that arises when a number is put for the unknown. */
+  private static Polynomial valueAt(MultivariatePolynomial polynomial, Rational number) {
+    Polynomial value = Polynomial.ZERO;
+    for (int power = polynomial.degreeIn(0); power >= 0; power--) {
+      value = value.times(number).plus(coefficient(polynomial, power));
+    }
+    return value;
   }
 
   private static Polynomial coefficient(MultivariatePolynomial polynomial, int power) {

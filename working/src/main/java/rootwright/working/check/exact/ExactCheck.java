@@ -67,6 +67,10 @@ public final class ExactCheck implements ClaimCheck {
         return PairsByResultants.of(pairs);
       } else if (claim instanceof Claim.SystemSolutions system) {
         return SystemByElimination.of(system);
+      } else if (claim instanceof Claim.SignOn sign) {
+        return SignBetweenZeros.of(sign);
+      } else if (claim instanceof Claim.CountInPlace count) {
+        return CountsByDiscriminant.of(count);
       } else if (claim instanceof Claim.CountOfRoots count) {
         return SolutionSetByFactors.of(count);
       }

@@ -106,6 +106,10 @@ public final class EnclosureCheck implements ClaimCheck {
       return overPairs(pairs, digits);
     } else if (claim instanceof Claim.SystemSolutions system) {
       return SystemByDeterminants.of(system);
+    } else if (claim instanceof Claim.SignOn sign) {
+      return RegionSamples.of(sign);
+    } else if (claim instanceof Claim.CountInPlace count) {
+      return RegionSamples.of(count);
     } else if (claim instanceof Claim.CountOfRoots count) {
       return SolutionSetByEnclosures.of(count);
     }

@@ -16,6 +16,7 @@ import rootwright.algebra.value.ExactValue;
 import rootwright.working.check.Verdict;
 import rootwright.working.step.Claim;
 import rootwright.working.step.LetterInterval;
+import rootwright.working.step.RootPlace;
 
 /** Claims about regions of a letter, looked at in seeded places by certified enclosures. */
 final class RegionSamples {
@@ -45,9 +46,7 @@ final class RegionSamples {
         Rational share = Rational.of(random.nextLong(1, 1000), 1000);
         Rational number = inside(boundaries, k, share);
         Polynomial special = at(claim.polynomial(), number);
-        Verdict verdict =
-            SolutionSetByEnclosures.of(
-                new Claim.CountOfRoots(special, claim.domain(), claim.counts().get(k)));
+        Verdict verdict = of(new Claim.CountInPlace(special, claim.place(), claim.counts().get(k)));
         if (!verdict.isConfirmed()) {
           return verdict;
         }
@@ -55,6 +54,75 @@ final class RegionSamples {
     }
     return Verdict.confirmed(
         "certified enclosures of the roots, sampled at five values of the letter in every interval");
+  }
+
+  /** The enclosed roots in a place, narrowed until none of them covers an end that is no root. */
+  static Verdict of(Claim.CountInPlace claim) {
+    Polynomial p = claim.polynomial();
+    for (int digits = DIGITS; ; digits *= 2) {
+      List<RealBall> real =
+          p.degree() < 1
+              ? List.of()
+              : RootEnclosures.of(p, digits).stream()
+                  .filter(EnclosedRoot::real)
+                  .map(EnclosedRoot::interval)
+                  .toList();
+      boolean open =
+          claim.place().ends().stream()
+              .anyMatch(
+                  end ->
+                      !p.at(end).isZero()
+                          && real.stream().anyMatch(interval -> interval.contains(end)));
+      if (!open) {
+        long found = real.stream().filter(interval -> lies(interval, claim.place())).count();
+        return found == claim.distinct()
+            ? Verdict.confirmed("certified enclosures of the roots")
+            : new Verdict.Refuted(
+                "%d enclosed roots lie among the %s".formatted(found, claim.place().words()));
+      }
+    }
+  }
+
+  /** An interval that holds an end of the place holds a root that is that end. */
+  private static boolean lies(RealBall interval, RootPlace place) {
+    return place.ends().stream().noneMatch(interval::contains)
+        && place.low().map(end -> low(interval).compareTo(end) > 0).orElse(true)
+        && place.high().map(end -> high(interval).compareTo(end) < 0).orElse(true);
+  }
+
+  /** Five values of the letter between neighbouring zeros, and the ends of the region on zeros. */
+  static Verdict of(Claim.SignOn claim) {
+    List<RealBall> zeros =
+        claim.function().degree() < 1
+            ? List.of()
+            : RootEnclosures.of(claim.function(), DIGITS).stream()
+                .filter(EnclosedRoot::real)
+                .map(EnclosedRoot::interval)
+                .toList();
+    for (LetterInterval interval : claim.region()) {
+      for (Optional<ExactValue> end : List.of(interval.low(), interval.high())) {
+        if (end.isPresent()
+            && zeros.stream()
+                .noneMatch(zero -> zero.overlaps(end.get().enclosure(DIGITS).real()))) {
+          return new Verdict.Refuted("the sign does not change at " + end.get());
+        }
+      }
+    }
+    SplittableRandom random = new SplittableRandom(SEED);
+    for (int k = 0; k <= zeros.size(); k++) {
+      for (int sample = 0; sample < SAMPLES; sample++) {
+        Rational number = inside(zeros, k, Rational.of(random.nextLong(1, 1000), 1000));
+        RealBall value = ball(claim.function(), ComplexBall.of(number, BITS)).real();
+        int sign = value.isPositive() ? 1 : value.isNegative() ? -1 : 0;
+        boolean listed = claim.region().stream().anyMatch(piece -> piece.contains(number));
+        if (sign == 0) {
+          return new Verdict.Undecided("the sign at %s is too close to 0".formatted(number));
+        } else if (listed != claim.holdsFor(sign)) {
+          return new Verdict.Refuted("the sign at %s is another".formatted(number));
+        }
+      }
+    }
+    return Verdict.confirmed("balls, sampled at five values of the letter in every interval");
   }
 
   private static Rational inside(List<RealBall> boundaries, int k, Rational share) {

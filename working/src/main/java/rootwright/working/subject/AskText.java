@@ -1,0 +1,55 @@
+package rootwright.working.subject;
+
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** An ask without the words that only make a sentence of it. */
+final class AskText {
+
+  private static final int LONGEST = 4000;
+
+  private static final Pattern BIDDING =
+      Pattern.compile(
+          "\\s*(?:please\\s+)?(?:find|determine|compute|evaluate|calculate|work\\s+out|what\\s+(?:is|are))\\s+(?=\\S)",
+          Pattern.CASE_INSENSITIVE);
+  private static final Pattern VALUE =
+      Pattern.compile(
+          "(?:all\\s+|the\\s+|exact\\s+|possible\\s+|numerical\\s+)*values?\\s+of\\s+(?=\\S)",
+          Pattern.CASE_INSENSITIVE);
+
+  /**
+   * “The set of all real values of k” and the like, with a polynomial in whose place a k stands.
+   */
+  private static final Pattern LETTER =
+      Pattern.compile(
+          "(?:all\\s+|the\\s+|every\\s+|each\\s+|possible\\s+|real\\s+|numbers?\\s+|set\\s+of\\s+|range\\s+of\\s+|values?\\s+of\\s+)+"
+              + "(?<letter>\\p{L}(?:_\\w)?)(?<rest>\\s*(?:$|[,:]|\\b(?:if|when|such|so|for|given|where|provided)\\b).*)",
+          Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+
+  private static final Pattern QUESTION =
+      Pattern.compile(
+          "\\s*(?:for\\s+)?(?:which|what)\\s+(?:real\\s+|possible\\s+)*(?:values?\\s+of\\s+|numbers?\\s+)?(?<letter>\\p{L}(?:_\\w)?)\\s+"
+              + "(?:are|is|do|does|will|has|have)\\s+(?<rest>[^?]+)\\??\\s*",
+          Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
+
+  private AskText() {}
+
+  /** The ask, plainer; as it stands if nothing can be left out. */
+  static String plain(String typed, boolean polynomialGiven) {
+    if (typed.length() > LONGEST) {
+      return typed;
+    }
+    Matcher question = QUESTION.matcher(typed);
+    if (polynomialGiven && question.matches()) {
+      return "%s if %s".formatted(question.group("letter"), question.group("rest").strip());
+    }
+    Matcher bidding = BIDDING.matcher(typed);
+    String text = bidding.lookingAt() ? typed.substring(bidding.end()) : typed;
+    Matcher letter = LETTER.matcher(text);
+    if (polynomialGiven && letter.matches()) {
+      return letter.group("letter") + letter.group("rest");
+    }
+    Matcher value = VALUE.matcher(text);
+    return value.lookingAt() ? text.substring(value.end()) : text;
+  }
+}
