@@ -1,14 +1,13 @@
 package rootwright.working.slip;
 
 import java.util.List;
-import java.util.Optional;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.symmetric.ElementaryValues;
-import rootwright.working.ask.Asked;
 import rootwright.working.step.Idea;
 
 /** p₂ taken as e₁² + 2e₂. Manipulation errors of this sort: Didiş and Erbaş 2015. */
-final class CrossSign implements Slip {
+final class CrossSign extends PowerSumSlip {
 
   @Override
   public String name() {
@@ -31,11 +30,13 @@ final class CrossSign implements Slip {
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    if (!asked.powerSumIndex().equals(Optional.of(2)) || asked.problem().degree() < 2) {
-      return List.of();
-    }
-    List<Rational> e = ElementaryValues.of(asked.problem().polynomial());
+  boolean isMetAt(int k, int n) {
+    return k == 2 && n >= 2;
+  }
+
+  @Override
+  List<Rational> wrong(Polynomial p, int k) {
+    List<Rational> e = ElementaryValues.of(p);
     return List.of(e.get(1).power(2).plus(e.get(2).times(2)));
   }
 }

@@ -5,6 +5,7 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.symmetric.Discriminant;
 import rootwright.working.ask.Asked;
+import rootwright.working.ask.DiscriminantMeaning;
 import rootwright.working.step.Idea;
 
 /**
@@ -37,14 +38,13 @@ final class DiscriminantNormalisation implements Slip {
   public List<Rational> on(Asked asked) {
     Polynomial p = asked.problem().polynomial();
     Rational discriminant = Discriminant.of(p);
-    Rational factor = p.lead().power(2 * p.degree() - 2);
-    if (discriminant.isZero() || asked.value().isEmpty()) {
+    if (discriminant.isZero()) {
       return List.of();
     }
-    Rational right = asked.value().get();
-    if (right.equals(discriminant)) {
-      return List.of(discriminant.over(factor));
+    // For lead 1 the two are one formula, and it makes no difference which is taken for which.
+    if (asked.formula().equals(DiscriminantMeaning.of(asked.problem()))) {
+      return List.of(discriminant.over(p.lead().power(2 * p.degree() - 2)));
     }
-    return right.equals(discriminant.over(factor)) ? List.of(discriminant) : List.of();
+    return DiscriminantMeaning.isSquaredDifferences(asked) ? List.of(discriminant) : List.of();
   }
 }

@@ -1,14 +1,13 @@
 package rootwright.working.slip;
 
 import java.util.List;
-import java.util.Optional;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.PowerSums;
-import rootwright.working.ask.Asked;
 import rootwright.working.step.Idea;
 
 /** Σ1/r taken as e_n/e_(n−1). Rules used upside down: Didiş, Baş and Erbaş. */
-final class FractionFlipped implements Slip {
+final class FractionFlipped extends PowerSumSlip {
 
   @Override
   public String name() {
@@ -31,12 +30,13 @@ final class FractionFlipped implements Slip {
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    if (!asked.powerSumIndex().equals(Optional.of(-1))
-        || asked.problem().polynomial().coefficient(0).isZero()) {
-      return List.of();
-    }
-    Rational right = PowerSums.of(asked.problem().polynomial()).value(-1);
-    return right.isZero() ? List.of() : List.of(right.reciprocal());
+  boolean isMetAt(int k, int n) {
+    return k == -1;
+  }
+
+  @Override
+  List<Rational> wrong(Polynomial p, int k) {
+    Rational sum = PowerSums.of(p).value(-1);
+    return sum.isZero() ? List.of() : List.of(sum.reciprocal());
   }
 }

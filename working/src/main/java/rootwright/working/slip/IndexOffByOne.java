@@ -2,12 +2,12 @@ package rootwright.working.slip;
 
 import java.util.List;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.PowerSums;
-import rootwright.working.ask.Asked;
 import rootwright.working.step.Idea;
 
 /** The table of power sums read one row too early or too late. Common practice. */
-final class IndexOffByOne implements Slip {
+final class IndexOffByOne extends PowerSumSlip {
 
   @Override
   public String name() {
@@ -30,13 +30,13 @@ final class IndexOffByOne implements Slip {
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    int n = asked.problem().degree();
-    PowerSums sums = PowerSums.of(asked.problem().polynomial());
-    return asked
-        .powerSumIndex()
-        .filter(k -> k > n && k <= 400)
-        .map(k -> List.of(sums.value(k - 1), sums.value(k + 1)))
-        .orElse(List.of());
+  boolean isMetAt(int k, int n) {
+    return k > n && k <= FARTHEST;
+  }
+
+  @Override
+  List<Rational> wrong(Polynomial p, int k) {
+    PowerSums sums = PowerSums.of(p);
+    return List.of(sums.value(k - 1), sums.value(k + 1));
   }
 }

@@ -1,15 +1,14 @@
 package rootwright.working.slip;
 
 import java.util.List;
-import java.util.Optional;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.PowerSums;
 import rootwright.algebra.symmetric.ElementaryValues;
-import rootwright.working.ask.Asked;
 import rootwright.working.step.Idea;
 
 /** Newton's identity with every sign plus. Common practice. */
-final class NewtonAllPlus implements Slip {
+final class NewtonAllPlus extends PowerSumSlip {
 
   @Override
   public String name() {
@@ -32,15 +31,14 @@ final class NewtonAllPlus implements Slip {
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    int n = asked.problem().degree();
-    Optional<Integer> index = asked.powerSumIndex().filter(k -> k >= 3 && k <= n);
-    if (index.isEmpty()) {
-      return List.of();
-    }
-    int k = index.get();
-    List<Rational> e = ElementaryValues.of(asked.problem().polynomial());
-    PowerSums sums = PowerSums.of(asked.problem().polynomial());
+  boolean isMetAt(int k, int n) {
+    return k >= 3 && k <= n;
+  }
+
+  @Override
+  List<Rational> wrong(Polynomial p, int k) {
+    List<Rational> e = ElementaryValues.of(p);
+    PowerSums sums = PowerSums.of(p);
     Rational sum = e.get(k).times(k);
     for (int j = 1; j < k; j++) {
       sum = sum.plus(e.get(j).times(sums.value(k - j)));

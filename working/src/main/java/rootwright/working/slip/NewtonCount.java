@@ -1,15 +1,14 @@
 package rootwright.working.slip;
 
 import java.util.List;
-import java.util.Optional;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.PowerSums;
 import rootwright.algebra.symmetric.ElementaryValues;
-import rootwright.working.ask.Asked;
 import rootwright.working.step.Idea;
 
 /** In p_k = e₁p_(k−1) − … ± k·e_k the k is taken as the number of roots. Common practice. */
-final class NewtonCount implements Slip {
+final class NewtonCount extends PowerSumSlip {
 
   @Override
   public String name() {
@@ -32,17 +31,16 @@ final class NewtonCount implements Slip {
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    int n = asked.problem().degree();
-    Optional<Integer> index = asked.powerSumIndex().filter(k -> k >= 2 && k < n);
-    if (index.isEmpty()) {
-      return List.of();
-    }
-    int k = index.get();
-    Rational last = ElementaryValues.of(asked.problem().polynomial()).get(k);
-    Rational right = PowerSums.of(asked.problem().polynomial()).value(k);
+  boolean isMetAt(int k, int n) {
+    return k >= 2 && k < n;
+  }
+
+  @Override
+  List<Rational> wrong(Polynomial p, int k) {
+    int n = p.degree();
     // The right identity has (−1)^(k−1)·k·e_k; this one has n in the place of k.
-    Rational excess = last.times(n - k);
-    return List.of(k % 2 == 1 ? right.plus(excess) : right.minus(excess));
+    Rational excess = ElementaryValues.of(p).get(k).times(n - k);
+    Rational sum = PowerSums.of(p).value(k);
+    return List.of(k % 2 == 1 ? sum.plus(excess) : sum.minus(excess));
   }
 }

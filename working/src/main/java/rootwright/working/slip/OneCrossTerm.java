@@ -1,17 +1,16 @@
 package rootwright.working.slip;
 
 import java.util.List;
-import java.util.Optional;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.symmetric.ElementaryValues;
-import rootwright.working.ask.Asked;
 import rootwright.working.step.Idea;
 
 /**
  * p₂ taken as e₁² − e₂: the cross term 2rs counted once. Over-linear thinking: Matz 1982 (from
  * memory).
  */
-final class OneCrossTerm implements Slip {
+final class OneCrossTerm extends PowerSumSlip {
 
   @Override
   public String name() {
@@ -34,11 +33,13 @@ final class OneCrossTerm implements Slip {
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    if (!asked.powerSumIndex().equals(Optional.of(2)) || asked.problem().degree() < 2) {
-      return List.of();
-    }
-    List<Rational> e = ElementaryValues.of(asked.problem().polynomial());
+  boolean isMetAt(int k, int n) {
+    return k == 2 && n >= 2;
+  }
+
+  @Override
+  List<Rational> wrong(Polynomial p, int k) {
+    List<Rational> e = ElementaryValues.of(p);
     return List.of(e.get(1).power(2).minus(e.get(2)));
   }
 }

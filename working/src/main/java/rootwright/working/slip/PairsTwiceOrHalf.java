@@ -38,8 +38,9 @@ final class PairsTwiceOrHalf implements Slip {
                 == 2;
     return pairs
         ? asked
-            .value()
-            .map(right -> List.of(right.times(2), right.over(Rational.TWO)))
+            .quotient()
+            .flatMap(sum -> sum.at(asked.problem().polynomial()))
+            .map(sum -> List.of(sum.times(2), sum.over(Rational.TWO)))
             .orElse(List.of())
         : List.of();
   }

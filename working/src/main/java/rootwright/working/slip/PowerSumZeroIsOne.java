@@ -3,13 +3,16 @@ package rootwright.working.slip;
 import java.util.ArrayList;
 import java.util.List;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.PowerSums;
 import rootwright.algebra.symmetric.ElementaryValues;
-import rootwright.working.ask.Asked;
 import rootwright.working.step.Idea;
 
 /** The recurrence of the power sums started with p₀ = 1. Common practice. */
-final class PowerSumZeroIsOne implements Slip {
+final class PowerSumZeroIsOne extends PowerSumSlip {
+
+  /** So many rows of a table are filled by hand, and no more. */
+  private static final int MOST_ROWS = 60;
 
   @Override
   public String name() {
@@ -32,27 +35,24 @@ final class PowerSumZeroIsOne implements Slip {
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    int n = asked.problem().degree();
-    return asked
-        .powerSumIndex()
-        .filter(k -> k >= n && k <= n + 60)
-        .map(k -> List.of(recurrence(asked, n, k)))
-        .orElse(List.of());
+  boolean isMetAt(int k, int n) {
+    return k >= n && k <= n + MOST_ROWS;
   }
 
-  private static Rational recurrence(Asked asked, int n, int k) {
-    List<Rational> e = ElementaryValues.of(asked.problem().polynomial());
-    List<Rational> p = new ArrayList<>(PowerSums.of(asked.problem().polynomial()).upTo(n - 1));
-    p.set(0, Rational.ONE);
-    while (p.size() <= k) {
+  @Override
+  List<Rational> wrong(Polynomial p, int k) {
+    int n = p.degree();
+    List<Rational> e = ElementaryValues.of(p);
+    List<Rational> sums = new ArrayList<>(PowerSums.of(p).upTo(n - 1));
+    sums.set(0, Rational.ONE);
+    while (sums.size() <= k) {
       Rational next = Rational.ZERO;
       for (int j = 1; j <= n; j++) {
-        Rational term = e.get(j).times(p.get(p.size() - j));
+        Rational term = e.get(j).times(sums.get(sums.size() - j));
         next = j % 2 == 1 ? next.plus(term) : next.minus(term);
       }
-      p.add(next);
+      sums.add(next);
     }
-    return p.get(k);
+    return List.of(sums.get(k));
   }
 }

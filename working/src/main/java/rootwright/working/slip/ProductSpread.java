@@ -4,14 +4,12 @@ import java.util.List;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.ResidueAlgebra;
-import rootwright.working.ask.Asked;
-import rootwright.working.step.Idea;
 
 /**
  * Π(c + r) taken as c^n + Πr, or c + Πr: a product spread over a sum. Over-linear thinking: Matz
  * 1982 (from memory).
  */
-final class ProductSpread implements Slip {
+final class ProductSpread extends ProductSlip {
 
   @Override
   public String name() {
@@ -24,25 +22,12 @@ final class ProductSpread implements Slip {
   }
 
   @Override
-  public Idea spot() {
-    return Idea.EVALUATE;
-  }
-
-  @Override
   public int weight() {
     return 5;
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    return asked
-        .productOverRoots()
-        .filter(f -> f.isPolynomial() && f.numerator().degree() >= 1)
-        .map(f -> wrong(asked.problem().polynomial(), f.numerator()))
-        .orElse(List.of());
-  }
-
-  private static List<Rational> wrong(Polynomial p, Polynomial g) {
+  List<Rational> wrong(Polynomial p, Polynomial g) {
     Rational constant = g.coefficient(0);
     Rational head = ResidueAlgebra.of(p).norm(g.minus(Polynomial.constant(constant)));
     return constant.isZero()

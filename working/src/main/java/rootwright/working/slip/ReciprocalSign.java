@@ -1,14 +1,13 @@
 package rootwright.working.slip;
 
 import java.util.List;
-import java.util.Optional;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.PowerSums;
-import rootwright.working.ask.Asked;
 import rootwright.working.step.Idea;
 
 /** Σ1/r taken as −e_(n−1)/e_n. Sign errors of this sort: Tong, Uyen, Thi and Lai 2017. */
-final class ReciprocalSign implements Slip {
+final class ReciprocalSign extends PowerSumSlip {
 
   @Override
   public String name() {
@@ -31,12 +30,12 @@ final class ReciprocalSign implements Slip {
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    if (!asked.powerSumIndex().equals(Optional.of(-1))
-        || asked.problem().polynomial().coefficient(0).isZero()) {
-      return List.of();
-    }
-    Rational right = PowerSums.of(asked.problem().polynomial()).value(-1);
-    return List.of(right.negate());
+  boolean isMetAt(int k, int n) {
+    return k == -1;
+  }
+
+  @Override
+  List<Rational> wrong(Polynomial p, int k) {
+    return List.of(PowerSums.of(p).value(-1).negate());
   }
 }

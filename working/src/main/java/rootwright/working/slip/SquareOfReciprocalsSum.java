@@ -1,14 +1,13 @@
 package rootwright.working.slip;
 
 import java.util.List;
-import java.util.Optional;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.PowerSums;
-import rootwright.working.ask.Asked;
 import rootwright.working.step.Idea;
 
 /** Σ1/r² taken as (Σ1/r)² or as 1/Σr². Over-linear thinking: Matz 1982 (from memory). */
-final class SquareOfReciprocalsSum implements Slip {
+final class SquareOfReciprocalsSum extends PowerSumSlip {
 
   @Override
   public String name() {
@@ -31,12 +30,13 @@ final class SquareOfReciprocalsSum implements Slip {
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    if (!asked.powerSumIndex().equals(Optional.of(-2))
-        || asked.problem().polynomial().coefficient(0).isZero()) {
-      return List.of();
-    }
-    PowerSums sums = PowerSums.of(asked.problem().polynomial());
+  boolean isMetAt(int k, int n) {
+    return k == -2;
+  }
+
+  @Override
+  List<Rational> wrong(Polynomial p, int k) {
+    PowerSums sums = PowerSums.of(p);
     Rational squared = sums.value(-1).power(2);
     Rational below = sums.value(2);
     return below.isZero() ? List.of(squared) : List.of(squared, below.reciprocal());

@@ -2,15 +2,18 @@ package rootwright.working.slip;
 
 import java.util.List;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.PowerSums;
-import rootwright.working.ask.Asked;
 import rootwright.working.step.Idea;
 
 /**
  * p_k taken as e₁^k: the square of a sum as the sum of the squares. Over-linear thinking: Matz
  * 1982; De Bock, Van Dooren and Verschaffel (both from memory).
  */
-final class SquareOfTheSum implements Slip {
+final class SquareOfTheSum extends PowerSumSlip {
+
+  /** Beyond, nobody would write the power of the sum out. */
+  private static final int HIGHEST_POWER = 64;
 
   @Override
   public String name() {
@@ -33,11 +36,12 @@ final class SquareOfTheSum implements Slip {
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    return asked
-        .powerSumIndex()
-        .filter(k -> k >= 2 && k <= 64)
-        .map(k -> List.of(PowerSums.of(asked.problem().polynomial()).value(1).power(k)))
-        .orElse(List.of());
+  boolean isMetAt(int k, int n) {
+    return k >= 2 && k <= HIGHEST_POWER;
+  }
+
+  @Override
+  List<Rational> wrong(Polynomial p, int k) {
+    return List.of(PowerSums.of(p).value(1).power(k));
   }
 }

@@ -2,16 +2,16 @@ package rootwright.working.slip;
 
 import java.util.List;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.PowerSums;
 import rootwright.algebra.symmetric.ElementaryValues;
-import rootwright.working.ask.Asked;
 import rootwright.working.step.Idea;
 
 /**
  * For k > n the recurrence ends with an e_n term counted twice, as in the identity for k = n.
  * Observed once in a hand-written recurrence.
  */
-final class TruncatedRecurrence implements Slip {
+final class TruncatedRecurrence extends PowerSumSlip {
 
   @Override
   public String name() {
@@ -34,19 +34,15 @@ final class TruncatedRecurrence implements Slip {
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    int n = asked.problem().degree();
-    return asked
-        .powerSumIndex()
-        .filter(k -> k > n && k <= 400)
-        .map(k -> List.of(wrong(asked, n, k)))
-        .orElse(List.of());
+  boolean isMetAt(int k, int n) {
+    return k > n && k <= FARTHEST;
   }
 
-  private static Rational wrong(Asked asked, int n, int k) {
-    PowerSums sums = PowerSums.of(asked.problem().polynomial());
-    Rational last =
-        ElementaryValues.of(asked.problem().polynomial()).get(n).times(sums.value(k - n));
-    return n % 2 == 1 ? sums.value(k).plus(last) : sums.value(k).minus(last);
+  @Override
+  List<Rational> wrong(Polynomial p, int k) {
+    int n = p.degree();
+    PowerSums sums = PowerSums.of(p);
+    Rational last = ElementaryValues.of(p).get(n).times(sums.value(k - n));
+    return List.of(n % 2 == 1 ? sums.value(k).plus(last) : sums.value(k).minus(last));
   }
 }

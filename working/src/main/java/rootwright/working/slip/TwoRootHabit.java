@@ -1,14 +1,13 @@
 package rootwright.working.slip;
 
 import java.util.List;
-import java.util.Optional;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.symmetric.ElementaryValues;
-import rootwright.working.ask.Asked;
 import rootwright.working.step.Idea;
 
 /** p₃ by a formula that belongs to two roots, S³ − 3SP, or with +3e₃ forgotten. Common practice. */
-final class TwoRootHabit implements Slip {
+final class TwoRootHabit extends PowerSumSlip {
 
   @Override
   public String name() {
@@ -31,11 +30,13 @@ final class TwoRootHabit implements Slip {
   }
 
   @Override
-  public List<Rational> on(Asked asked) {
-    if (!asked.powerSumIndex().equals(Optional.of(3)) || asked.problem().degree() < 3) {
-      return List.of();
-    }
-    List<Rational> e = ElementaryValues.of(asked.problem().polynomial());
+  boolean isMetAt(int k, int n) {
+    return k == 3 && n >= 3;
+  }
+
+  @Override
+  List<Rational> wrong(Polynomial p, int k) {
+    List<Rational> e = ElementaryValues.of(p);
     Rational cube = e.get(1).power(3);
     return List.of(
         cube.minus(e.get(1).times(e.get(3)).times(3)),

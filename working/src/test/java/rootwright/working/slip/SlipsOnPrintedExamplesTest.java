@@ -61,6 +61,14 @@ class SlipsOnPrintedExamplesTest {
     assertThat(valuesOf(slip, solution)).isEmpty();
   }
 
+  /** p₂ of 2x² + 2x − 1 is 2, and its discriminant 12. */
+  @Test
+  void anAskThatOnlyHappensToEqualTheDiscriminantIsNotTakenForIt() throws Exception {
+    Solution solution = worked("2x^2+2x-1", "S_2 + 10");
+    assertThat(text(solution.answer())).isEqualTo("12");
+    assertThat(valuesOf("discriminant-normalisation", solution)).isEmpty();
+  }
+
   @Test
   void everySlipOfTheHouseHasAPrintedExample() throws Exception {
     try (BufferedReader lines =
