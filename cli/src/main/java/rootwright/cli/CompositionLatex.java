@@ -5,10 +5,9 @@ import java.util.stream.Collectors;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.LatexWriter;
 import rootwright.composing.blueprint.Composed;
-import rootwright.composing.hint.HintLadder;
-import rootwright.composing.level.Level;
 import rootwright.composing.option.Choices;
 import rootwright.composing.option.Option;
+import rootwright.desk.table.Margin;
 import rootwright.working.answer.AnswerFormula;
 
 /**
@@ -62,7 +61,9 @@ final class CompositionLatex {
       }
     }
     choices.fewer().ifPresent(why -> source.append("\n  ").append(LatexProse.of(why)).append('.'));
-    Level.of(composed.solution())
+    Margin margin = Margin.of(composed);
+    margin
+        .level()
         .ifPresent(
             level -> source.append("\n\n  ").append(LatexProse.of(level.words())).append('.'));
     source
@@ -74,16 +75,13 @@ final class CompositionLatex {
         .forEach(
             condition ->
                 source.append("\n  ").append(LatexProse.of(condition.sentence())).append(".\n"));
-    HintLadder.of(composed.solution())
-        .ifPresent(
-            ladder ->
-                source
-                    .append("\n  Hints:\n  \\begin{enumerate}\n")
-                    .append(
-                        ladder.rungs().stream()
-                            .map(rung -> "  \\item " + LatexProse.of(rung.text()) + "\n")
-                            .collect(Collectors.joining()))
-                    .append("  \\end{enumerate}\n"));
+    if (!margin.hints().isEmpty()) {
+      source.append("\n  Hints:\n  \\begin{enumerate}\n");
+      margin
+          .hints()
+          .forEach(rung -> source.append("  \\item " + LatexProse.of(rung.text()) + "\n"));
+      source.append("  \\end{enumerate}\n");
+    }
     composed.solution().routes().forEach(working -> source.append(LatexReport.working(working)));
     return source.toString();
   }

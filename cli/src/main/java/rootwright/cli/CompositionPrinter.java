@@ -8,13 +8,12 @@ import rootwright.composing.blueprint.Composition;
 import rootwright.composing.blueprint.Condition;
 import rootwright.composing.climb.Climb;
 import rootwright.composing.climb.ClimbStep;
-import rootwright.composing.hint.HintLadder;
-import rootwright.composing.level.Level;
 import rootwright.composing.option.Choices;
 import rootwright.composing.scan.ScanResult;
 import rootwright.desk.contract.CompositionContract;
 import rootwright.desk.contract.FormulaForms;
 import rootwright.desk.contract.RelaxationInWords;
+import rootwright.desk.table.Margin;
 import rootwright.working.answer.Answer;
 import rootwright.working.answer.AnswerFormula;
 import rootwright.working.route.Working;
@@ -82,7 +81,8 @@ final class CompositionPrinter {
     Paragraph lines = new Paragraph(console.width());
     lines.add(ink.strong(number) + " ", composed.solution().statement());
     options(composed, lines);
-    Level.of(composed.solution()).ifPresent(level -> lines.add(INDENT, level.words()));
+    Margin margin = Margin.of(composed);
+    margin.level().ifPresent(level -> lines.add(INDENT, level.words()));
     lines.add(INDENT, "good: " + String.join("; ", composed.good()));
     for (Condition condition : composed.conditions()) {
       lines.add(INDENT, ink.faint(condition.sentence()));
@@ -90,12 +90,7 @@ final class CompositionPrinter {
     for (String remark : composed.remarks()) {
       lines.add(INDENT, "beside an earlier one: " + remark);
     }
-    HintLadder.of(composed.solution())
-        .ifPresent(
-            ladder ->
-                ladder
-                    .rungs()
-                    .forEach(rung -> lines.add(INDENT, ink.faint("hint: " + rung.text()))));
+    margin.hints().forEach(rung -> lines.add(INDENT, ink.faint("hint: " + rung.text())));
     workings(composed.solution().routes(), lines);
     lines.blank();
     return lines.text();

@@ -11,9 +11,8 @@ import rootwright.composing.blueprint.Composition;
 import rootwright.composing.blueprint.Condition;
 import rootwright.composing.climb.Climb;
 import rootwright.composing.climb.ClimbStep;
-import rootwright.composing.hint.HintLadder;
-import rootwright.composing.level.Level;
 import rootwright.composing.scan.ScanResult;
+import rootwright.desk.table.Margin;
 
 /** What came of an order, as one object. */
 public final class CompositionContract {
@@ -59,7 +58,9 @@ public final class CompositionContract {
   /** One composed problem with everything a sheet and a coach need. */
   public static ObjectNode problem(Composed composed, FormulaForms forms) {
     ObjectNode node = SolutionContract.of(composed.solution(), forms);
-    Level.of(composed.solution())
+    Margin margin = Margin.of(composed);
+    margin
+        .level()
         .ifPresent(
             level ->
                 node.putObject("level").put("number", level.number()).put("text", level.words()));
@@ -77,8 +78,7 @@ public final class CompositionContract {
     composed.remarks().forEach(remarks::add);
     node.setAll(ChoicesContract.of(composed.choices(), forms));
     ArrayNode hints = node.putArray("hints");
-    HintLadder.of(composed.solution())
-        .ifPresent(ladder -> ladder.rungs().forEach(rung -> hints.add(rung.text())));
+    margin.hints().forEach(rung -> hints.add(rung.text()));
     return node;
   }
 
