@@ -14,7 +14,6 @@ import rootwright.algebra.notation.UnreadableException;
 import rootwright.bank.shelf.Shelf;
 import rootwright.bank.shelf.ShelfEntry;
 import rootwright.bank.shelf.ShelfTwin;
-import rootwright.composing.blueprint.Blueprint;
 import rootwright.composing.blueprint.Composition;
 import rootwright.desk.figure.RootPicture;
 import rootwright.desk.figure.SequencePicture;
@@ -126,18 +125,6 @@ public final class Desk {
     Map<String, String> titles = new LinkedHashMap<>();
     Routes.ALL.forEach(route -> titles.put(route.name(), route.title()));
     return titles;
-  }
-
-  /**
-   * Fills an order for fresh problems.
-   *
-   * @param known fingerprints of problems to stay away from, such as those of a shelf
-   * @throws UnreadableException if the ask cannot be read
-   * @throws rootwright.composing.blueprint.ContradictoryBlueprintException if the order contradicts
-   *     itself
-   */
-  public Composition compose(Blueprint blueprint, Set<String> known) throws UnreadableException {
-    return table.compose(blueprint, known, ComposersTable.Attention.NONE);
   }
 
   /** The composer's table, with everything that is done there. */

@@ -23,9 +23,4 @@ public record DeskSettings(int port, Path folder) {
       throw new IllegalArgumentException("no such port: " + port);
     }
   }
-
-  /** The usual port and a folder. */
-  public static DeskSettings in(Path folder) {
-    return new DeskSettings(USUAL_PORT, folder);
-  }
 }

@@ -57,13 +57,6 @@ public final class LocalRing {
     return difference;
   }
 
-  /** The product with a whole number. */
-  public BigInteger[] times(BigInteger[] a, BigInteger factor) {
-    BigInteger[] product = new BigInteger[degree()];
-    Arrays.setAll(product, k -> a[k].multiply(factor).mod(modulus));
-    return product;
-  }
-
   /** The product: O(m²) products of numbers. */
   public BigInteger[] times(BigInteger[] a, BigInteger[] b) {
     int degree = degree();
@@ -93,12 +86,5 @@ public final class LocalRing {
   /** The same ring cut off at another power of p. */
   LocalRing cutAt(BigInteger power) {
     return new LocalRing(power, tail);
-  }
-
-  /** The element cut off at this ring's power of p. */
-  BigInteger[] cut(BigInteger[] element) {
-    BigInteger[] cut = new BigInteger[degree()];
-    Arrays.setAll(cut, k -> element[k].mod(modulus));
-    return cut;
   }
 }

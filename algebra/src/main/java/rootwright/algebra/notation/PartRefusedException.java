@@ -30,10 +30,6 @@ final class PartRefusedException extends RuntimeException {
     return in(input, Math.max(0, input.indexOf(PlainWriter.write(part))), "");
   }
 
-  String code() {
-    return code;
-  }
-
   Formula part() {
     return part;
   }

@@ -19,15 +19,6 @@ public final class UnicodeWriter extends LineWriter {
     return NormalForm.of(formula).choose(WRITER);
   }
 
-  /** Several formulas with commas between them. */
-  public static String write(List<? extends Formula> formulas) {
-    List<String> written = new ArrayList<>();
-    for (Formula formula : formulas) {
-      written.add(write(formula));
-    }
-    return String.join(", ", written);
-  }
-
   @Override
   String minus() {
     return "−";

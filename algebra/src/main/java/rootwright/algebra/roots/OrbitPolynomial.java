@@ -32,12 +32,6 @@ public sealed interface OrbitPolynomial {
       return polynomial.coefficient(polynomial.degree() - 1).negate();
     }
 
-    /** The product of all images, each distinct formal image once. */
-    public Rational product() {
-      Rational last = polynomial.coefficient(0);
-      return polynomial.degree() % 2 == 0 ? last : last.negate();
-    }
-
     /** The value of E if every way to deal out the names gives the same. */
     public Optional<Rational> singleValue() {
       int degree = polynomial.degree();

@@ -67,11 +67,6 @@ public final class RootTower {
     return dimension;
   }
 
-  /** The number k of roots. */
-  public int roots() {
-    return height;
-  }
-
   /** Cᵢ = Σ a_m h_(m−i)(x₀, …, xᵢ), split by the power of xᵢ. */
   private List<MultivariatePolynomial> module(int level) {
     int degree = polynomial.degree();

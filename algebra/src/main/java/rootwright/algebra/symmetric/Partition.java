@@ -139,11 +139,6 @@ public final class Partition implements Comparable<Partition> {
     return weight;
   }
 
-  /** How often a number occurs among the parts. */
-  public int multiplicity(int number) {
-    return (int) Arrays.stream(parts).filter(part -> part == number).count();
-  }
-
   /** The partition of the columns: part k counts the parts of this one that are at least k. */
   public Partition conjugate() {
     int[] columns = new int[part(0)];

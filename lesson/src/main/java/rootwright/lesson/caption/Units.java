@@ -57,11 +57,6 @@ public final class Units {
     return List.copyOf(made.units);
   }
 
-  /** How many words are spoken for a phrase. */
-  public static int words(Phrase phrase, List<String> roots) {
-    return of(phrase, Wording.SPOKEN, roots).stream().mapToInt(Unit::words).sum();
-  }
-
   /** After a formula with pauses inside, one more before the words go on. */
   private void pause() {
     Unit last = units.get(units.size() - 1);

@@ -64,11 +64,6 @@ public final class Board {
     return rows == 0;
   }
 
-  /** How many rows are taken. */
-  public int rows() {
-    return rows;
-  }
-
   /** Whether an entry has room on the rest of the board. */
   public boolean fits(Entry entry) {
     List<Row> set = set(entry);

@@ -23,9 +23,4 @@ final class Dots {
             part ->
                 part instanceof Formula.Name name && name.letter().equals(STAND_IN) ? DOTS : part);
   }
-
-  /** Whether a formula has dots in it, so that it says something for every n. */
-  static boolean in(Formula formula) {
-    return formula.contains(DOTS::equals);
-  }
 }

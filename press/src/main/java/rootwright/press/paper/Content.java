@@ -2,7 +2,6 @@ package rootwright.press.paper;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.function.UnaryOperator;
 import rootwright.press.document.Language;
 
 /**
@@ -27,20 +26,6 @@ public record Content(
       throw new IllegalArgumentException(
           "%d versions with %d marks".formatted(versions.size(), marks));
     }
-  }
-
-  /** The same with every item changed. */
-  public Content withItems(UnaryOperator<PaperItem> change) {
-    return new Content(
-        title,
-        language,
-        instruction,
-        date,
-        versions.stream()
-            .map(
-                version ->
-                    new Version(version.mark(), version.items().stream().map(change).toList()))
-            .toList());
   }
 
   /** The same with other versions. */

@@ -9,10 +9,4 @@ import rootwright.algebra.notation.Formula;
  * @param words what is said
  * @param shown the equation, confirmed by expansion; empty for an argument
  */
-public record CheckedLine(String words, Optional<Formula> shown) {
-
-  /** Whether the line is an argument rather than a confirmed computation. */
-  public boolean isArgument() {
-    return shown.isEmpty();
-  }
-}
+public record CheckedLine(String words, Optional<Formula> shown) {}

@@ -52,11 +52,6 @@ public record Identity(Letters letters, List<Formula> sides, Map<String, Formula
     return new Identity(letters, sides, more);
   }
 
-  /** The same roots and functions with other sides: what an edited line claims. */
-  public Identity claiming(List<Formula> others) {
-    return new Identity(letters, others, functions);
-  }
-
   /** The line as it is written. */
   public Formula shown() {
     return Formula.equation(sides.toArray(Formula[]::new));

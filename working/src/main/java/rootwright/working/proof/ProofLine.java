@@ -19,9 +19,4 @@ public record ProofLine(String words, Optional<General> claim) {
   public static ProofLine argued(String words) {
     return new ProofLine(words, Optional.empty());
   }
-
-  /** Whether the line is an argument rather than a computation. */
-  public boolean isArgument() {
-    return claim.isEmpty();
-  }
 }

@@ -65,13 +65,6 @@ public record LetteredSetting(
     return new LetteredSetting(letters, polynomial, roots, more, definitions);
   }
 
-  /** The same with one more name, defined in terms of roots, letters and earlier names. */
-  public LetteredSetting withDefinition(String name, Formula meaning) {
-    Map<String, Formula> more = new HashMap<>(definitions);
-    more.put(name, meaning);
-    return new LetteredSetting(letters, polynomial, roots, functions, more);
-  }
-
   /** The same with one more letter for which claims hold identically. */
   public LetteredSetting withLetter(String letter) {
     List<String> more = new ArrayList<>(letters);

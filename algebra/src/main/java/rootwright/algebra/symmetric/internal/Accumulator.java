@@ -23,18 +23,6 @@ final class Accumulator {
     places = new int[0];
   }
 
-  int size() {
-    return size;
-  }
-
-  long key(int index) {
-    return keys[index];
-  }
-
-  long coefficient(int index) {
-    return coefficients[index];
-  }
-
   /** The coefficient of a word; zero if it never came. */
   long coefficientOf(long key) {
     int index = find(key);

@@ -33,11 +33,6 @@ public final class Row {
     this.length = length;
   }
 
-  /** The box whose row this is. */
-  public CoefficientBox box() {
-    return box;
-  }
-
   /** The number of the row; −1 before the first move. */
   public long number() {
     return number;

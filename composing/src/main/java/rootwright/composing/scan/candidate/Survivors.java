@@ -55,16 +55,6 @@ public final class Survivors {
     return (words[place >> 6] >>> place & 1) != 0;
   }
 
-  /** Whether nothing is left. */
-  public boolean isEmpty() {
-    for (int k = 0; k < used; k++) {
-      if (words[k] != 0) {
-        return false;
-      }
-    }
-    return true;
-  }
-
   /** How many places are in. */
   public int count() {
     int count = 0;
@@ -115,15 +105,5 @@ public final class Survivors {
     for (int k = 0; k < used; k++) {
       words[k] |= other.words[k];
     }
-  }
-
-  /** The bits of places 64k to 64k + 63, for tests that settle 64 places at once. */
-  public long word(int k) {
-    return words[k];
-  }
-
-  /** Keeps, of the places 64k to 64k + 63, those whose bit is set. */
-  public void retainWord(int k, long bits) {
-    words[k] &= bits;
   }
 }

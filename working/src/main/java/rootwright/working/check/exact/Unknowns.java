@@ -47,10 +47,6 @@ final class Unknowns {
     return order == 1 ? roots : roots + 1;
   }
 
-  int roots() {
-    return roots;
-  }
-
   /**
    * The square root of a number by square roots of primes and of −1, each an unknown; of the part
    * of the number without a prime factor below {@value #LARGEST_TRIAL} by an unknown of its own.
