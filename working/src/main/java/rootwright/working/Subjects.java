@@ -18,6 +18,7 @@ import rootwright.working.letters.LetterFixedByEquation;
 import rootwright.working.letters.TwoPolynomials;
 import rootwright.working.letters.UnknownCoefficients;
 import rootwright.working.problem.Statement;
+import rootwright.working.recurrence.LinearRecurrences;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.sequence.PowerSumSequence;
 import rootwright.working.solve.Given;
@@ -46,6 +47,7 @@ public final class Subjects {
             new LeastPolynomials(),
             new LevelSets(),
             new PolynomialFromValues(),
+            new LinearRecurrences(),
             new NumeratorsOverRoots(kinds),
             new PowerSumSequence(kinds),
             new DisguisedEquations(),

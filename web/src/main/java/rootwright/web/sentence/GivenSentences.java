@@ -22,6 +22,19 @@ final class GivenSentences {
                   "find", "x^4 + y^4 + z^4",
                   "condition", "x + y + z = 1, x^2 + y^2 + z^2 = 9, x y z = 2")),
           new Sentence(
+              "sequence-by-recurrence",
+              "a sequence given by a recurrence",
+              "Let {condition}. Find {find}.",
+              "",
+              "{find} if {condition}",
+              "",
+              Map.of(
+                  "find", "member, remainder of a member, or closed form",
+                  "condition", "first members and recurrence, with commas between them"),
+              Map.of(
+                  "find", "u_9",
+                  "condition", "u_0 = 1, u_1 = 4, u_{k+2} = 3u_{k+1} + 2u_k")),
+          new Sentence(
               "identity",
               "prove or refute under a condition",
               "Prove or refute: if {condition}, then {claim}.",

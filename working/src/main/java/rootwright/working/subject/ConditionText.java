@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Cuts an ask from its conditions, and the conditions from one another. */
 final class ConditionText {
@@ -14,6 +15,11 @@ final class ConditionText {
   /** Openings of two words; the first alone opens nothing. */
   private static final Set<String> OPENING_PAIRS =
       Set.of("such that", "so that", "for which", "given that", "provided that", "assuming that");
+
+  /** “The remainder when … is divided by 7” has no condition. */
+  private static final Pattern DIVIDED =
+      Pattern.compile(
+          "when\\s+[^,;]{1,200}?\\s(?:is\\s+)?divided\\s+by\\b", Pattern.CASE_INSENSITIVE);
 
   private ConditionText() {}
 
@@ -31,6 +37,10 @@ final class ConditionText {
       String pair = conditions || word.isEmpty() ? "" : pairAt(text, at, word);
       if (OPENING_PAIRS.contains(pair.toLowerCase(Locale.ROOT).replaceAll("\\s+", " "))) {
         word = pair;
+      }
+      if (word.equals("when") && DIVIDED.matcher(text).region(at, text.length()).lookingAt()) {
+        pair = "";
+        word = "";
       }
       boolean cut =
           conditions
