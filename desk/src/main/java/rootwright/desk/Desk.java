@@ -1,22 +1,18 @@
 package rootwright.desk;
 
 import java.io.IOException;
-import java.math.BigInteger;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
-import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.bank.shelf.Shelf;
 import rootwright.bank.shelf.ShelfEntry;
 import rootwright.bank.shelf.ShelfTwin;
 import rootwright.composing.blueprint.Composition;
-import rootwright.desk.figure.RootPicture;
-import rootwright.desk.figure.SequencePicture;
+import rootwright.desk.figure.Pictures;
 import rootwright.desk.paper.Papers;
 import rootwright.desk.table.ComposersTable;
 import rootwright.working.Subjects;
@@ -35,12 +31,11 @@ import rootwright.working.solve.TwoChecks;
 /** What a coach does at the desk: one method each. Safe to use from several threads. */
 public final class Desk {
 
-  private static final int MOST_ROOTS_DRAWN = 30;
-  private static final Set<String> POWER_SUM_LETTERS = Set.of("S", "p");
-
   private final Kinds kinds = new Kinds();
   private final TwoChecks checks = new TwoChecks();
   private final Subjects subjects = new Subjects(kinds);
+  private final Pictures pictures =
+      new Pictures(statement -> work(statement, ClassProfile.EVERYTHING));
   private final ComposersTable table = new ComposersTable(kinds);
   private final Papers papers =
       new Papers(statement -> work(statement, ClassProfile.EVERYTHING), this::siblings);
@@ -99,25 +94,9 @@ public final class Desk {
     return Reviewer.of(problem, lines, checks);
   }
 
-  /** The roots and the curve of a problem, if it has roots and few enough to be drawn. */
-  public Optional<RootPicture> picture(Problem problem) {
-    boolean drawable = problem.degree() >= 1 && problem.degree() <= MOST_ROOTS_DRAWN;
-    return drawable ? Optional.of(RootPicture.of(problem.polynomial())) : Optional.empty();
-  }
-
-  /** The power sums round the one that is asked for, if a power sum is asked for by its index. */
-  public Optional<SequencePicture> sequence(Problem problem) {
-    Formula ask = problem.ask() instanceof Formula.Modulo modulo ? modulo.of() : problem.ask();
-    if (problem.degree() >= 1
-        && ask instanceof Formula.Family family
-        && POWER_SUM_LETTERS.contains(family.letter())
-        && family.index() instanceof Formula.Numeral index
-        && index.value().isInteger()
-        && index.value().signum() > 0) {
-      int asked = index.value().numerator().min(BigInteger.valueOf(Integer.MAX_VALUE)).intValue();
-      return Optional.of(SequencePicture.of(problem.polynomial(), asked));
-    }
-    return Optional.empty();
+  /** What there is to see of a solution. */
+  public Pictures pictures() {
+    return pictures;
   }
 
   /** Every route of the house by its name, with its title; a class may not have them all. */

@@ -3,6 +3,8 @@ package rootwright.web.endpoint;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaReader;
 import rootwright.algebra.notation.UnreadableException;
@@ -29,7 +31,33 @@ record BlankReader(Desk desk, Statement statement, Optional<Given> given) {
   private static final String CONDITION = "condition";
 
   /** The blanks that may hold words. */
-  private static final Set<String> MAY_BE_WORDS = Set.of(CONDITION, "numbers", "what", "claim");
+  private static final Set<String> MAY_BE_WORDS =
+      Set.of(CONDITION, "numbers", "what", "claim", "find");
+
+  /** Two words at least: no product of letters that somebody means. */
+  private static final Pattern WORDS = Pattern.compile("\\p{L}{3,}( \\p{L}{2,})+");
+
+  /** Words that a formula may follow. */
+  private static final Pattern BEFORE =
+      Pattern.compile(
+          "((?:the )?(?:least|greatest|smallest|largest|minimum|maximum|min|max)"
+              + "(?: possible)?(?: value of)?|prove(?: or refute)?(?: that)?|show that) (.+)",
+          Pattern.CASE_INSENSITIVE);
+
+  /** What stands in a blank: words before it, mostly none, and a formula. */
+  record Read(String before, Formula formula) {}
+
+  /**
+   * The formula, and the words before it.
+   *
+   * @throws UnreadableException if the text is none; says where
+   */
+  Read words(String blank, String text) throws UnreadableException {
+    Matcher before = BEFORE.matcher(text.strip());
+    return before.matches()
+        ? new Read(before.group(1), read(blank, before.group(2)))
+        : new Read("", read(blank, text));
+  }
 
   /**
    * The formula.
@@ -77,10 +105,13 @@ record BlankReader(Desk desk, Statement statement, Optional<Given> given) {
 
   /** What is half typed may still be words, so nothing is refused here. */
   private static Formula formulaOrWords(String text) throws UnreadableException {
+    if (WORDS.matcher(text.strip()).matches()) {
+      return new Formula.Words(text.strip());
+    }
     try {
       return FormulaReader.formula(text);
     } catch (UnreadableException words) {
-      if (text.isBlank()) {
+      if (text.isBlank() || !text.strip().matches("(?s).*\\p{L}{3,}.*")) {
         throw words;
       }
       return new Formula.Words(text.strip());

@@ -61,7 +61,8 @@ public final class SetEndpoint {
     BlankReader reader = new BlankReader(desk, statement, given);
     for (Map.Entry<String, JsonNode> blank : body.path("blanks").properties()) {
       try {
-        blanks.set(blank.getKey(), written(reader.read(blank.getKey(), blank.getValue().asText())));
+        BlankReader.Read read = reader.words(blank.getKey(), blank.getValue().asText());
+        blanks.set(blank.getKey(), written(read.formula()).put("before", read.before()));
       } catch (UnreadableException unreadable) {
         blanks.set(blank.getKey(), RefusalContract.of(unreadable.refusal()));
       }

@@ -65,7 +65,7 @@ public final class WorkEndpoint {
     Solution solution = solver.work(statement, taught);
     ObjectNode reply = SolutionContract.of(solution, FormulaForms.FOR_PAGES);
     reply.set("choices", ChoicesContract.ofEveryNumber(solution, FormulaForms.FOR_PAGES));
-    solution.given().problem().ifPresent(problem -> FigureJson.add(reply, desk, problem));
+    FigureJson.add(reply, desk, statement, solution);
     if (!progress.stopped()) {
       recent.remember(
           new Visit(

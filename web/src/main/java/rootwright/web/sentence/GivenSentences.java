@@ -27,13 +27,23 @@ final class GivenSentences {
               "Let {condition}. Find {find}.",
               "",
               "{find} if {condition}",
-              "",
+              "_[{(]?[a-z]",
               Map.of(
                   "find", "member, remainder of a member, or closed form",
                   "condition", "first members and recurrence, with commas between them"),
               Map.of(
                   "find", "u_9",
                   "condition", "u_0 = 1, u_1 = 4, u_{k+2} = 3u_{k+1} + 2u_k")),
+          new Sentence(
+              "proof",
+              "prove under a condition",
+              "Prove that {claim} if {condition}.",
+              "",
+              "prove {claim} if {condition}",
+              "",
+              Map.of("claim", "equation that holds", "condition", CONDITIONS),
+              Map.of(
+                  "claim", "a^2 + b^2 + c^2 = -2 (a b + b c + c a)", "condition", "a + b + c = 0")),
           new Sentence(
               "identity",
               "prove or refute under a condition",

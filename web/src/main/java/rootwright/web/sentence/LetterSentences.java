@@ -9,7 +9,8 @@ final class LetterSentences {
   private static final String POLYNOMIAL = "polynomial with a letter among its coefficients";
 
   /** A letter other than the unknown, and no word of the numbers that are described. */
-  private static final String WITH_LETTERS = "^(?!.*(unity|cos|sin|tan|cot|sec|csc)).*[abckmpq]";
+  private static final String WITH_LETTERS =
+      "^(?!.*(unity|cos|sin|tan|cot|sec|csc|sqrt|frac|log)).*[abckmpq]";
 
   static final List<Sentence> ALL =
       List.of(

@@ -38,7 +38,7 @@ final class RootSentences {
               "all-roots-real",
               "whether all roots are real",
               "Are all roots of {polynomial} real?",
-              "are all roots real?",
+              "are all roots real",
               "x^4 - 3x^3 + 5x^2 + x - 2"),
           about(
               "sum-of-real-roots",

@@ -13,8 +13,9 @@ import java.util.Map;
  * @param words the sentence
  * @param polynomial what stands in the place of the polynomial, made from the blanks
  * @param find the ask in the notation that is read, made from the blanks
- * @param only which texts in the place of the polynomial this sentence is for, as a pattern of both
- *     Java and the browser that is looked for anywhere in them; empty for any
+ * @param only which texts in the place of the polynomial, or of the ask if there is no such place,
+ *     this sentence is for, as a pattern of both Java and the browser that is looked for anywhere in
+ *     them; empty for any
  * @param labels what belongs into each blank, for those who hear the page
  * @param example what the blanks hold to begin with, an example of our own
  */
@@ -42,6 +43,11 @@ public record Sentence(
       Map<String, String> labels,
       Map<String, String> example) {
     return new Sentence(name, title, words, "{polynomial}", find, "", labels, example);
+  }
+
+  /** The template of the text that tells whether this sentence is meant. */
+  public String telling() {
+    return polynomial.isEmpty() ? find : polynomial;
   }
 
   /** The text that a template makes of the example. */

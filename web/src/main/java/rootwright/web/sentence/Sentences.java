@@ -15,6 +15,7 @@ public final class Sentences {
               LetterSentences.ALL,
               PairSentences.ALL,
               DescribedSentences.ALL,
+              ClothingSentences.ALL,
               GivenSentences.ALL)
           .flatMap(List::stream)
           .toList();

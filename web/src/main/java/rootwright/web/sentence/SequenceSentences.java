@@ -30,7 +30,7 @@ final class SequenceSentences {
               "the generating function of the power sums",
               "Let {roots} be the roots of {polynomial}. Find the generating function of their"
                   + " power sums.",
-              "generating function",
+              "generating function of S_k",
               Map.of("polynomial", POLYNOMIAL),
               Map.of("polynomial", "x^3 - 2x^2 + 3x - 1")),
           Sentence.of(
@@ -38,7 +38,7 @@ final class SequenceSentences {
               "the period of the power sums for a modulus",
               "Let {roots} be the roots of {polynomial}. Find the period of their power sums modulo"
                   + " {m}.",
-              "period mod {m}",
+              "period of S_k mod {m}",
               Map.of("polynomial", POLYNOMIAL, "m", "modulus"),
               Map.of("polynomial", "x^3 - x^2 - 2", "m", "5")),
           Sentence.of(

@@ -49,7 +49,7 @@ class SentencesTest {
     assertThat(sentence.example().keySet()).containsExactlyInAnyOrderElementsOf(blanks);
     assertThat(BLANK.matcher(sentence.polynomial() + sentence.find()).results())
         .allSatisfy(blank -> assertThat(blanks).contains(blank.group(1)));
-    assertThat(sentence.exampleOf(sentence.polynomial()))
+    assertThat(sentence.exampleOf(sentence.telling()))
         .containsPattern(Pattern.compile(sentence.only()));
   }
 

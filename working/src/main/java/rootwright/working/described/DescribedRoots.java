@@ -12,6 +12,7 @@ import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.gate.Warning;
@@ -55,6 +56,29 @@ public final class DescribedRoots implements Subject {
     this.kinds = kinds;
   }
 
+  /**
+   * The polynomial whose roots a text describes; empty if the text describes none, or only some of
+   * its roots.
+   */
+  public static Optional<Polynomial> polynomialOf(String text) {
+    String lower = text.toLowerCase(Locale.ROOT);
+    if (!describes(lower)) {
+      return Optional.empty();
+    }
+    try {
+      return Described.read(text) instanceof Described.Known known
+          ? Optional.of(known.polynomial())
+          : Optional.empty();
+    } catch (UnreadableException none) {
+      return Optional.empty();
+    }
+  }
+
+  private static boolean describes(String text) {
+    return text.length() < 2_000
+        && (ANGLES.matcher(text).matches() || UnityRoots.of(text).isPresent());
+  }
+
   @Override
   public String name() {
     return "described-roots";
@@ -62,9 +86,7 @@ public final class DescribedRoots implements Subject {
 
   @Override
   public boolean recognises(Inquiry inquiry) {
-    String text = inquiry.polynomial().toLowerCase(Locale.ROOT);
-    return text.length() < 2_000
-        && (ANGLES.matcher(text).matches() || UnityRoots.of(text).isPresent());
+    return describes(inquiry.polynomial().toLowerCase(Locale.ROOT));
   }
 
   @Override

@@ -61,8 +61,9 @@ export class Blank {
 
   /** Shows the formula as it was read. */
   show(written) {
-    this.set.replaceChildren(formula(written));
-    this.spoken.textContent = written.spoken ?? "";
+    const before = written.before ? `${written.before} ` : "";
+    this.set.replaceChildren(before, formula(written));
+    this.spoken.textContent = before + (written.spoken ?? "");
     this.mark();
   }
 

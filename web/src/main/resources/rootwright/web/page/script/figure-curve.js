@@ -40,7 +40,7 @@ export function curve({ coefficients, roots }) {
     ...real.map((root) =>
       draw(
         "g",
-        { tabindex: "0", role: "img", "aria-label": `${root.name} near ${short(root.re)}`, "data-root": root.names.join(" ") },
+        { tabindex: "0", role: "img", "aria-label": `${root.name || "a root"} near ${short(root.re)}`, "data-root": root.names.join(" ") },
         draw("circle", { class: "point", cx: sx(root.at), cy: sy(0), r: 4 }),
         draw("text", { class: "label", x: sx(root.at) - 9 * rising(root.at), y: sy(0) - 9, "text-anchor": "middle" }, root.name),
         draw("text", { class: "tick", x: sx(root.at) + 15 * rising(root.at), y: sy(0) + 17, "text-anchor": "middle" }, short(root.re)),
@@ -51,7 +51,7 @@ export function curve({ coefficients, roots }) {
     width: WIDTH,
     height: HEIGHT,
     marks,
-    label: `The curve of the polynomial, which meets the axis at ${real.map((root) => `${root.name} near ${short(root.re)}`).join(", ")}`,
+    label: `The curve of the polynomial, which meets the axis at ${real.map((root) => `${root.name || "a root"} near ${short(root.re)}`).join(", ")}`,
     caption: "The curve where the roots lie, its heights to a scale of their own.",
   };
 }

@@ -46,7 +46,7 @@ function dot(point, names, x, y, scale, points) {
 
 function said(point) {
   const times = point.multiplicity > 1 ? `, ${point.multiplicity} times` : "";
-  return `${point.name} near ${short(point.re)}${point.real ? "" : ` ${point.im < 0 ? "minus" : "plus"} ${short(Math.abs(point.im))} i`}${times}`;
+  return `${point.name || "a root"} near ${short(point.re)}${point.real ? "" : ` ${point.im < 0 ? "minus" : "plus"} ${short(Math.abs(point.im))} i`}${times}`;
 }
 
 function caption(points) {
@@ -59,7 +59,7 @@ function caption(points) {
   const sentence = words.join(", ") + repeated;
   const radius = Math.max(...points.map((point) => Number(point.radius)));
   const enclosed = radius * 40 < 1 && radius > 0 ? ` Each root is enclosed in a disc of radius under ${power(radius)}, too small to be seen.` : "";
-  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}; the names are given at will.${enclosed} Dashed, the unit circle.`;
+  return `${sentence.charAt(0).toUpperCase()}${sentence.slice(1)}${points.some((point) => point.name) ? "; the names are given at will" : ""}.${enclosed} Dashed, the unit circle.`;
 }
 
 /** The power of ten above a small number. */

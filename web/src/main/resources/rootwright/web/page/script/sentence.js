@@ -47,7 +47,7 @@ function matched(template, text) {
 export function sentenceFor(sentences, polynomial, find) {
   const fixed = ({ find, polynomial, only }) => (find + polynomial).replace(GAP, "").length + (only ? 0.5 : 0);
   for (const sentence of [...sentences].sort((one, other) => fixed(other) - fixed(one))) {
-    const blanks = new RegExp(sentence.only, "i").test(polynomial) && blanksFor(sentence, polynomial, find);
+    const blanks = new RegExp(sentence.only, "i").test(sentence.polynomial === "" ? find : polynomial) && blanksFor(sentence, polynomial, find);
     if (blanks) return { sentence, blanks };
   }
   return undefined;

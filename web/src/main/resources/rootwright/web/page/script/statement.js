@@ -9,6 +9,9 @@ import * as server from "./server.js";
 
 const TYPESET_AFTER = 40;
 
+/** What follows a blank without a space stays on its line. */
+const STOP = /^[.,;:?]/;
+
 export class Statement {
   /** `heard` has `changed` (something was typed), `read` (all blanks are readable), `committed` and
    `pasted` (tells whether it took the text). */
@@ -29,8 +32,8 @@ export class Statement {
     this.blanks.clear();
     this.roots = [];
     this.place.replaceChildren(
-      ...partsOf(sentence.words).map((part) => {
-        if (part.text) return part.text;
+      ...partsOf(sentence.words).map((part, at, parts) => {
+        if (part.text) return parts[at - 1]?.blank ? part.text.replace(STOP, "") : part.text;
         if (part.roots) return this.rootsHere(part.roots);
         const text = texts[part.blank] ?? old[part.blank] ?? sentence.example[part.blank] ?? "";
         const blank = new Blank(part.blank, sentence.labels[part.blank], text, {
@@ -39,7 +42,8 @@ export class Statement {
           pasted: (pasted) => this.heard.pasted(pasted),
         });
         this.blanks.set(part.blank, blank);
-        return blank.element;
+        const stop = STOP.exec(parts[at + 1]?.text ?? "");
+        return stop ? make("span", { class: "with-stop" }, blank.element, stop[0]) : blank.element;
       }),
     );
     showNames(this.roots.length > 0, named, (chosen) => this.name(chosen));
