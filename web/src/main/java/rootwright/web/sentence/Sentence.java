@@ -14,8 +14,8 @@ import java.util.Map;
  * @param polynomial what stands in the place of the polynomial, made from the blanks
  * @param find the ask in the notation that is read, made from the blanks
  * @param only which texts in the place of the polynomial, or of the ask if there is no such place,
- *     this sentence is for, as a pattern of both Java and the browser that is looked for anywhere in
- *     them; empty for any
+ *     this sentence is for, as a pattern of both Java and the browser that is looked for anywhere
+ *     in them; empty for any
  * @param labels what belongs into each blank, for those who hear the page
  * @param example what the blanks hold to begin with, an example of our own
  */
