@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaReader;
@@ -30,7 +29,6 @@ import rootwright.working.solve.Given;
 import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Step;
 import rootwright.working.subject.Inquiry;
@@ -145,27 +143,21 @@ public final class DisguisedEquations implements Subject {
     Derivation.confirmed("route " + ROUTE, steps, new TwoChecks());
     boolean shown = profile.has(ROUTE) && !(answer instanceof Answer.None);
     Working working =
-        new Working(
+        Working.of(
             ROUTE,
             "bring it to a polynomial, solve, and come back",
             "Every step that is no equivalence can add solutions: put them back.",
             steps,
+            answer);
+    return Solution.of(
+            "disguised-equation",
+            given(read, ask),
+            "Find %s of %s.".formatted(ask.words(), UnicodeWriter.write(read.equation())),
             answer,
-            List.of(),
-            Cost.of(steps));
-    return new Solution(
-        "disguised-equation",
-        given(read, ask),
-        "Find %s of %s.".formatted(ask.words(), UnicodeWriter.write(read.equation())),
-        answer,
-        Optional.empty(),
-        List.of(),
-        warnings(undressed),
-        shown ? List.of(working) : List.of(),
-        List.of(),
-        slips(ask, undressed, answer),
-        List.of(),
-        second(undressed));
+            second(undressed))
+        .withWarnings(warnings(undressed))
+        .withRoutes(shown ? List.of(working) : List.of())
+        .withSlips(slips(ask, undressed, answer));
   }
 
   private static List<Warning> warnings(Undressed undressed) {
@@ -363,6 +355,6 @@ public final class DisguisedEquations implements Subject {
           PolynomialFormula.of(undressed.polynomial(), undressed.letter()),
           verdict.toString());
     }
-    return new SecondOpinion(confirmed.method(), true, OptionalInt.empty());
+    return SecondOpinion.by(confirmed.method());
   }
 }

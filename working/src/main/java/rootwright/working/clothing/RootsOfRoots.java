@@ -3,7 +3,6 @@ package rootwright.working.clothing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rootwright.algebra.enclosure.RealBall;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaReader;
@@ -28,7 +27,6 @@ import rootwright.working.solve.CheckFailedException;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Step;
 import rootwright.working.subject.Inquiry;
@@ -208,14 +206,12 @@ public final class RootsOfRoots implements Subject {
         none || !profile.has(ROUTE)
             ? List.of()
             : List.of(
-                new Working(
+                Working.of(
                     ROUTE,
                     "square the ask",
                     "Squared, a sum of square roots shows the sum and the product of the roots.",
                     steps,
-                    answer,
-                    List.of(),
-                    Cost.of(steps)));
+                    answer));
     List<Warning> warnings =
         none
             ? List.of(
@@ -223,24 +219,20 @@ public final class RootsOfRoots implements Subject {
                     positive ? WarningCode.DOMAIN_OPEN : WarningCode.NOT_REAL,
                     "There is no answer in this form: " + ((Answer.None) answer).why() + "."))
             : List.of();
-    return new Solution(
-        "roots-of-roots",
-        given,
-        "Let r, s be the roots of %s, which are positive. Find %s, the positive roots being meant."
-            .formatted(
-                UnicodeWriter.write(Formula.equation(given.polynomial(), Formula.number(0))),
-                UnicodeWriter.write(given.find())),
-        answer,
-        Optional.empty(),
-        none ? List.of() : List.of("both roots are positive"),
-        warnings,
-        routes,
-        List.of(),
-        slips,
-        List.of(),
-        new SecondOpinion(
-            none ? "there is no value to check" : "roots of the enclosures",
-            true,
-            none ? OptionalInt.empty() : OptionalInt.of(DIGITS - 5)));
+    return Solution.of(
+            "roots-of-roots",
+            given,
+            "Let r, s be the roots of %s, which are positive. Find %s, the positive roots being meant."
+                .formatted(
+                    UnicodeWriter.write(Formula.equation(given.polynomial(), Formula.number(0))),
+                    UnicodeWriter.write(given.find())),
+            answer,
+            none
+                ? SecondOpinion.NOTHING_TO_CHECK
+                : SecondOpinion.by("roots of the enclosures", DIGITS - 5))
+        .withConditions(none ? List.of() : List.of("both roots are positive"))
+        .withWarnings(warnings)
+        .withRoutes(routes)
+        .withSlips(slips);
   }
 }

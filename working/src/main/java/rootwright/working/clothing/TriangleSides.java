@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rootwright.algebra.notation.Formula;
@@ -34,7 +33,6 @@ import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
@@ -105,21 +103,12 @@ public final class TriangleSides implements Subject {
                 what);
     Optional<String> against = noTriangle(problem.polynomial());
     if (against.isPresent()) {
-      return new Solution(
-          "triangle",
-          given,
-          statement,
-          new Answer.None(against.get()),
-          Optional.empty(),
-          List.of(),
-          List.of(
-              new Warning(
-                  WarningCode.CONTRADICTORY, "There is no such triangle: " + against.get() + ".")),
-          List.of(),
-          List.of(),
-          List.of(),
-          List.of(),
-          new SecondOpinion("there is no value to check", true, OptionalInt.empty()));
+      return Solution.none("triangle", given, statement, against.get())
+          .withWarnings(
+              List.of(
+                  new Warning(
+                      WarningCode.CONTRADICTORY,
+                      "There is no such triangle: " + against.get() + ".")));
     }
     Polynomial p = problem.polynomial().monic();
     Rational half = p.coefficient(2).negate().over(Rational.TWO);
@@ -136,28 +125,23 @@ public final class TriangleSides implements Subject {
     List<Step> steps = steps(problem, what, half, product, area, value);
     Derivation.confirmed("route " + ROUTE, steps, new TwoChecks());
     Working working =
-        new Working(
-            ROUTE,
-            "Heron's formula is s·P(s)",
-            "s − a, s − b, s − c multiply to P(s) when the lead is 1.",
-            steps,
+        Working.of(
+                ROUTE,
+                "Heron's formula is s·P(s)",
+                "s − a, s − b, s − c multiply to P(s) when the lead is 1.",
+                steps,
+                answer)
+            .withConditions(List.of("the roots are real and each is less than half their sum"));
+    return Solution.of(
+            "triangle",
+            given,
+            statement,
             answer,
-            List.of("the roots are real and each is less than half their sum"),
-            Cost.of(steps));
-    return new Solution(
-        "triangle",
-        given,
-        statement,
-        answer,
-        Optional.empty(),
-        List.of("the roots are real, positive, and each is less than the sum of the other two"),
-        List.of(),
-        profile.has(ROUTE) ? List.of(working) : List.of(),
-        List.of(),
-        slips(what, p, half, answer),
-        List.of(),
-        new SecondOpinion(
-            "Sturm’s chain for the roots, and s·P(s) above 0", true, OptionalInt.empty()));
+            SecondOpinion.by("Sturm’s chain for the roots, and s·P(s) above 0"))
+        .withConditions(
+            List.of("the roots are real, positive, and each is less than the sum of the other two"))
+        .withRoutes(profile.has(ROUTE) ? List.of(working) : List.of())
+        .withSlips(slips(what, p, half, answer));
   }
 
   private static ExactValue root(Rational square) {

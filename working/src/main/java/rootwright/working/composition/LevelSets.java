@@ -1,9 +1,7 @@
 package rootwright.working.composition;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.Refusal;
@@ -25,7 +23,6 @@ import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
 import rootwright.working.subject.Inquiry;
@@ -135,26 +132,18 @@ public final class LevelSets implements Subject {
               "multiply P(P(x)) out",
               "of degree %d it is too long to be written".formatted(whole.degree())));
     }
-    routes.sort(Comparator.comparing(Working::cost));
-    return new Solution(
-        "roots-of-composition",
-        given(read),
-        statement(composed),
-        answer,
-        Optional.empty(),
-        List.of(),
-        warnings(composed),
-        routes,
-        declined,
-        LevelSlips.of(composed, answer),
-        List.of(),
-        second);
+    routes.sort(Working.CHEAPEST_FIRST);
+    return Solution.of("roots-of-composition", given(read), statement(composed), answer, second)
+        .withWarnings(warnings(composed))
+        .withRoutes(routes)
+        .withDeclined(declined)
+        .withSlips(LevelSlips.of(composed, answer));
   }
 
   private Working working(
       String route, String title, String teaches, List<Step> steps, Answer answer) {
     Derivation.confirmed("route " + route, steps, checks);
-    return new Working(route, title, teaches, steps, answer, List.of(), Cost.of(steps));
+    return Working.of(route, title, teaches, steps, answer);
   }
 
   private static void keep(

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import rootwright.algebra.notation.Formula;
@@ -28,7 +27,6 @@ import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
-import rootwright.working.step.Cost;
 import rootwright.working.subject.Inquiry;
 import rootwright.working.subject.Subject;
 
@@ -201,33 +199,26 @@ public final class DescribedRoots implements Subject {
     List<Working> routes = new ArrayList<>();
     if (!derivation.steps().isEmpty()) {
       routes.add(
-          new Working(
+          Working.of(
               known.route(),
               known.route().equals("unity")
                   ? "divide xⁿ − 1 by what is not wanted"
                   : "write a multiple of the angle by powers",
               "Numbers that share a property expressed by powers are roots of one equation.",
               derivation.steps(),
-              answer,
-              List.of(),
-              Cost.of(derivation.steps())));
+              answer));
     }
     Claim claim = new Claim.HasRoots(problem.setting(), known.polynomial(), Formula.name("r_1"));
     SecondOpinion second = checks.require(problem.ask(), claim);
-    return new Solution(
-        "polynomial-with-roots",
-        given(known, problem),
-        "Find the polynomial of least degree with integer coefficients whose roots are %s."
-            .formatted(known.words()),
-        answer,
-        Optional.empty(),
-        List.of(),
-        known.warnings(),
-        routes,
-        List.of(),
-        List.of(),
-        List.of(),
-        second);
+    return Solution.of(
+            "polynomial-with-roots",
+            given(known, problem),
+            "Find the polynomial of least degree with integer coefficients whose roots are %s."
+                .formatted(known.words()),
+            answer,
+            second)
+        .withWarnings(known.warnings())
+        .withRoutes(routes);
   }
 
   private static Solution incomplete(Described.Incomplete described, Inquiry inquiry) {
@@ -235,34 +226,28 @@ public final class DescribedRoots implements Subject {
         String.join(", ", described.missing().stream().map(UnicodeWriter::write).toList());
     String why =
         "the listed numbers are not all the roots of a polynomial with rational coefficients";
-    return new Solution(
-        "value",
-        new Given(
-            described.shown(),
-            described.shown(),
-            Described.UNKNOWN,
-            List.of(),
-            new Formula.Words(inquiry.ask()),
-            List.of(),
-            List.of()),
-        "Consider the numbers %s. Find %s.".formatted(described.words(), inquiry.ask()),
-        new Answer.None(why),
-        Optional.empty(),
-        List.of(),
-        List.of(
-            new Warning(
-                WarningCode.NOT_SYMMETRIC,
-                missing.isEmpty()
-                    ? "Some of the numbers are listed more often than others that belong to them;"
-                        + " list each equally often."
-                    : ("The list is not complete: every polynomial with rational coefficients and"
-                            + " these roots has %s as well. List them too, or leave the place of"
-                            + " the polynomial empty and ask for one expression in these numbers.")
-                        .formatted(missing))),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        new SecondOpinion("there is no value to check", true, OptionalInt.empty()));
+    return Solution.none(
+            "value",
+            new Given(
+                described.shown(),
+                described.shown(),
+                Described.UNKNOWN,
+                List.of(),
+                new Formula.Words(inquiry.ask()),
+                List.of(),
+                List.of()),
+            "Consider the numbers %s. Find %s.".formatted(described.words(), inquiry.ask()),
+            why)
+        .withWarnings(
+            List.of(
+                new Warning(
+                    WarningCode.NOT_SYMMETRIC,
+                    missing.isEmpty()
+                        ? "Some of the numbers are listed more often than others that belong to them;"
+                            + " list each equally often."
+                        : ("The list is not complete: every polynomial with rational coefficients and"
+                                + " these roots has %s as well. List them too, or leave the place of"
+                                + " the polynomial empty and ask for one expression in these numbers.")
+                            .formatted(missing))));
   }
 }

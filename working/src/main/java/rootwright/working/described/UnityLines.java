@@ -13,7 +13,6 @@ import rootwright.algebra.value.RationalValue;
 import rootwright.working.answer.Answer;
 import rootwright.working.problem.Angle;
 import rootwright.working.route.Working;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
@@ -79,14 +78,12 @@ final class UnityLines {
   }
 
   static Working working(List<Step> steps, Answer answer) {
-    return new Working(
+    return Working.of(
         ROUTE,
         "write everything by a root of unity",
         "Values at angles are sums of powers of a root of unity.",
         steps,
-        answer,
-        List.of(),
-        Cost.of(steps));
+        answer);
   }
 
   private static void collect(Formula formula, Set<Formula> atoms) {

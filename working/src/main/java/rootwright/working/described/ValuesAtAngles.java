@@ -34,6 +34,7 @@ import rootwright.working.route.Working;
 import rootwright.working.solve.Derivation;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.SecondOpinion;
+import rootwright.working.solve.SlipRunner;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
@@ -124,20 +125,19 @@ public final class ValuesAtAngles implements Subject {
       Derivation.confirmed("route " + UnityLines.ROUTE, lines, checks);
       routes.add(UnityLines.working(lines, answer));
     }
-    routes.sort(java.util.Comparator.comparing(Working::cost));
-    return new Solution(
-        "value",
-        given,
-        "Find the exact value of %s.".formatted(UnicodeWriter.write(ask)),
-        answer,
-        Optional.empty(),
-        List.of(),
-        List.of(),
-        routes,
-        handed.map(Solution::declined).orElse(List.of()),
-        handed.map(Solution::slips).orElse(List.of()),
-        handed.map(Solution::silent).orElse(List.of()),
-        second);
+    routes.sort(Working.CHEAPEST_FIRST);
+    return Solution.of(
+            "value",
+            given,
+            "Find the exact value of %s.".formatted(UnicodeWriter.write(ask)),
+            answer,
+            second)
+        .withRoutes(routes)
+        .withDeclined(handed.map(Solution::declined).orElse(List.of()))
+        .withSlips(
+            new SlipRunner.Slipped(
+                handed.map(Solution::slips).orElse(List.of()),
+                handed.map(Solution::silent).orElse(List.of())));
   }
 
   /** The one root of the minimal polynomial that the expression can be. */

@@ -1,10 +1,8 @@
 package rootwright.working.identity;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rootwright.algebra.ideal.Ideal;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnicodeWriter;
@@ -100,7 +98,7 @@ public final class IdentityUnderCondition implements Subject {
           "a proof was found that is too long to be checked twice",
           new Warning(WarningCode.DOMAIN_OPEN, "Try fewer letters or lower powers."));
     }
-    workings.sort(Comparator.comparing(Working::cost).thenComparing(Working::route));
+    workings.sort(Working.CHEAPEST_FIRST);
     return solution(conjecture, new Answer.Truth(true), warnings, workings, declined, second.get());
   }
 
@@ -154,19 +152,8 @@ public final class IdentityUnderCondition implements Subject {
   }
 
   private static Solution undecided(Conjecture conjecture, String why, Warning warning) {
-    return new Solution(
-        "identity",
-        given(conjecture),
-        statement(conjecture, false),
-        new Answer.None(why),
-        Optional.empty(),
-        List.of(),
-        List.of(warning),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        new SecondOpinion("there is no value to check", true, OptionalInt.empty()));
+    return Solution.none("identity", given(conjecture), statement(conjecture, false), why)
+        .withWarnings(List.of(warning));
   }
 
   private static Solution solution(
@@ -181,19 +168,13 @@ public final class IdentityUnderCondition implements Subject {
         conjecture.mustNotVanish().isConstant()
             ? List.of()
             : List.of("that no denominator is zero and what is said to differ does");
-    return new Solution(
-        "identity",
-        given(conjecture),
-        statement(conjecture, answer.holds()),
-        answer,
-        Optional.empty(),
-        conditions,
-        warnings,
-        routes,
-        declined,
-        slipped.showing(),
-        slipped.silent(),
-        second);
+    return Solution.of(
+            "identity", given(conjecture), statement(conjecture, answer.holds()), answer, second)
+        .withConditions(conditions)
+        .withWarnings(warnings)
+        .withRoutes(routes)
+        .withDeclined(declined)
+        .withSlips(slipped);
   }
 
   private static String statement(Conjecture conjecture, boolean holds) {

@@ -13,7 +13,6 @@ import rootwright.working.answer.Answer;
 import rootwright.working.route.Combination;
 import rootwright.working.route.NamedForm;
 import rootwright.working.route.Working;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
@@ -190,7 +189,6 @@ final class ProofRoutes {
   }
 
   static Working working(String name, String title, String teaches, List<Step> steps) {
-    return new Working(
-        name, title, teaches, steps, new Answer.Truth(true), List.of(), Cost.of(steps));
+    return Working.of(name, title, teaches, steps, new Answer.Truth(true));
   }
 }

@@ -11,7 +11,6 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.working.answer.Answer;
 import rootwright.working.route.Working;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
@@ -59,14 +58,12 @@ record Refutation(Conjecture conjecture, Counterexample example) {
             new Formula.Relation(
                 List.of(Formula.number(left), Formula.number(right)),
                 List.of(Formula.Comparison.NOT_EQUAL))));
-    return new Working(
+    return Working.of(
         "counterexample",
         "one example against it",
         "A single example refutes a claim; no number of examples proves one.",
         steps,
-        new Answer.Truth(false),
-        List.of(),
-        Cost.of(steps));
+        new Answer.Truth(false));
   }
 
   private static Step side(

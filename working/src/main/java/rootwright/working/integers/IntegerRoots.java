@@ -4,7 +4,6 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
@@ -25,7 +24,6 @@ import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.SlipRunner;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Step;
 import rootwright.working.subject.Inquiry;
 import rootwright.working.subject.Subject;
@@ -76,34 +74,25 @@ public final class IntegerRoots implements Subject {
     Answer answer = answer(problem, found);
     boolean drops = reason.get() instanceof Finiteness.LetterDropsOut;
     Working working =
-        new Working(
+        Working.of(
             drops ? "divisors" : "bounded-squares",
             drops ? "the letter drops out, and only divisors are left" : "squares bound the roots",
             drops
                 ? "A product of whole numbers that is known leaves finitely many cases."
                 : "Whole numbers with a known sum of squares are few.",
             steps,
-            answer,
-            List.of(),
-            Cost.of(steps));
+            answer);
     boolean taught = profile.has(working.route());
     SlipRunner.Slipped slipped = SlipRunner.run(IntegerSlips.ALL, problem, answer);
-    return new Solution(
-        "integer-roots",
-        given(problem),
-        statement(problem),
-        answer,
-        Optional.empty(),
-        List.of(),
-        warnings(problem, found),
-        taught ? List.of(working) : List.of(),
-        List.of(),
-        slipped.showing(),
-        slipped.silent(),
-        new SecondOpinion(
-            "every value up to ±%d factored by itself".formatted(WINDOW),
-            true,
-            OptionalInt.empty()));
+    return Solution.of(
+            "integer-roots",
+            given(problem),
+            statement(problem),
+            answer,
+            SecondOpinion.by("every value up to ±%d factored by itself".formatted(WINDOW)))
+        .withWarnings(warnings(problem, found))
+        .withRoutes(taught ? List.of(working) : List.of())
+        .withSlips(slipped);
   }
 
   /** The values, or how many there are. */
@@ -156,22 +145,12 @@ public final class IntegerRoots implements Subject {
     String why =
         "infinitely many: %s for every whole number %s"
             .formatted(UnicodeWriter.write(Formula.equation(letter, family)), r);
-    return new Solution(
-        "integer-roots",
-        given(problem),
-        statement(problem),
-        new Answer.None(why),
-        Optional.empty(),
-        List.of(),
-        List.of(
-            new Warning(
-                WarningCode.SEVERAL_PARAMETERS,
-                "Every whole number can be made a root, so there are infinitely many values; ask for a root of a given size, or let the letter stand elsewhere.")),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        new SecondOpinion("there is no value to check", true, OptionalInt.empty()));
+    return Solution.none("integer-roots", given(problem), statement(problem), why)
+        .withWarnings(
+            List.of(
+                new Warning(
+                    WarningCode.SEVERAL_PARAMETERS,
+                    "Every whole number can be made a root, so there are infinitely many values; ask for a root of a given size, or let the letter stand elsewhere.")));
   }
 
   private static List<Warning> warnings(LetterProblem problem, List<Found> found) {

@@ -3,8 +3,6 @@ package rootwright.working.integers;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -24,7 +22,6 @@ import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.SlipRunner;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Step;
 import rootwright.working.subject.Inquiry;
 import rootwright.working.subject.Subject;
@@ -69,29 +66,23 @@ public final class VietaJumping implements Subject {
       }
     }
     Working working =
-        new Working(
+        Working.of(
             "descent",
             "the other root of the quadratic leads to a smaller solution",
             "A smallest solution cannot be made smaller, and that leaves few cases.",
             steps,
-            answer,
-            List.of(),
-            Cost.of(steps));
+            answer);
     SlipRunner.Slipped slipped = SlipRunner.run(JumpSlips.ALL, problem, answer);
-    return new Solution(
-        "vieta-jumping",
-        given(problem),
-        statement(problem),
-        answer,
-        Optional.empty(),
-        problem.offset() == 1 ? List.of("that b runs over the positive integers") : List.of(),
-        List.of(),
-        profile.has(working.route()) ? List.of(working) : List.of(),
-        List.of(),
-        slipped.showing(),
-        slipped.silent(),
-        new SecondOpinion(
-            "all pairs of numbers up to %d".formatted(WINDOW), true, OptionalInt.empty()));
+    return Solution.of(
+            "vieta-jumping",
+            given(problem),
+            statement(problem),
+            answer,
+            SecondOpinion.by("all pairs of numbers up to %d".formatted(WINDOW)))
+        .withConditions(
+            problem.offset() == 1 ? List.of("that b runs over the positive integers") : List.of())
+        .withRoutes(profile.has(working.route()) ? List.of(working) : List.of())
+        .withSlips(slipped);
   }
 
   /** The quotients at smallest solutions, each with one such pair, the larger number first. */

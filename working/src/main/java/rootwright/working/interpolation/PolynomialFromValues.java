@@ -1,10 +1,8 @@
 package rootwright.working.interpolation;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
@@ -20,7 +18,6 @@ import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Step;
 import rootwright.working.subject.Inquiry;
@@ -28,6 +25,8 @@ import rootwright.working.subject.Subject;
 
 /** Another value of a polynomial of which the degree and enough values are given. */
 public final class PolynomialFromValues implements Subject {
+
+  private static final String KIND = "value-of-polynomial";
 
   private final TwoChecks checks = new TwoChecks();
 
@@ -94,7 +93,7 @@ public final class PolynomialFromValues implements Subject {
             LagrangeLines.of(data, p),
             answer));
     routes.removeIf(working -> !profile.has(working.route()));
-    routes.sort(Comparator.comparing(Working::cost));
+    routes.sort(Working.CHEAPEST_FIRST);
     List<Warning> warnings =
         data.points().size() > data.needed()
             ? List.of(
@@ -102,7 +101,10 @@ public final class PolynomialFromValues implements Subject {
                     WarningCode.REDUNDANT,
                     "%d values are enough; the others follow.".formatted(data.needed())))
             : List.of();
-    return solution(data, answer, warnings, routes, slips(data, auxiliary, answer), second);
+    return Solution.of(KIND, given(data), data.statement(), answer, second)
+        .withWarnings(warnings)
+        .withRoutes(routes)
+        .withSlips(slips(data, auxiliary, answer));
   }
 
   /** Both checks see every given value, and the wanted one. */
@@ -118,7 +120,7 @@ public final class PolynomialFromValues implements Subject {
   private Working working(
       String route, String title, String teaches, List<Step> steps, Answer answer) {
     Derivation.confirmed("route " + route, steps, checks);
-    return new Working(route, title, teaches, steps, answer, List.of(), Cost.of(steps));
+    return Working.of(route, title, teaches, steps, answer);
   }
 
   private static List<Solution.WrongTurning> slips(
@@ -169,34 +171,7 @@ public final class PolynomialFromValues implements Subject {
 
   private static Solution none(ValueData data, WarningCode code, String why) {
     String sentence = Character.toUpperCase(why.charAt(0)) + why.substring(1) + ".";
-    return solution(
-        data,
-        new Answer.None(why),
-        List.of(new Warning(code, sentence)),
-        List.of(),
-        List.of(),
-        new SecondOpinion("there is no value to check", true, OptionalInt.empty()));
-  }
-
-  private static Solution solution(
-      ValueData data,
-      Answer answer,
-      List<Warning> warnings,
-      List<Working> routes,
-      List<Solution.WrongTurning> slips,
-      SecondOpinion second) {
-    return new Solution(
-        "value-of-polynomial",
-        given(data),
-        data.statement(),
-        answer,
-        Optional.empty(),
-        List.of(),
-        warnings,
-        routes,
-        List.of(),
-        slips,
-        List.of(),
-        second);
+    return Solution.none(KIND, given(data), data.statement(), why)
+        .withWarnings(List.of(new Warning(code, sentence)));
   }
 }

@@ -3,7 +3,6 @@ package rootwright.working.kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rootwright.algebra.real.SturmSequence;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.AskedReader;
@@ -55,8 +54,7 @@ final class AllRealKind implements Kind {
             Optional.empty(),
             List.of(),
             new ArrayList<>(PolynomialGate.warnings(problem)),
-            new SecondOpinion(
-                "real discs among certified enclosures of all roots", true, OptionalInt.empty()));
+            SecondOpinion.by("real discs among certified enclosures of all roots"));
     return assembly.assemble(name(), AskedReader.read(problem), findings, profile);
   }
 }

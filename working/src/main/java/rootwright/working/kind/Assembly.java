@@ -49,18 +49,15 @@ final class Assembly {
       Findings findings,
       RouteRunner.Routed routed,
       SlipRunner.Slipped slipped) {
-    return new Solution(
-        kind,
-        Given.of(problem),
-        StatementInWords.of(problem),
-        findings.answer(),
-        findings.reduced(),
-        findings.conditions(),
-        findings.warnings(),
-        routed.workings(),
-        routed.declined(),
-        slipped.showing(),
-        slipped.silent(),
-        findings.second());
+    return Solution.of(
+            kind,
+            Given.of(problem),
+            StatementInWords.of(problem),
+            findings.answer(),
+            findings.second())
+        .withReduced(findings.reduced())
+        .withConditions(findings.conditions())
+        .withWarnings(findings.warnings())
+        .with(routed, slipped);
   }
 }

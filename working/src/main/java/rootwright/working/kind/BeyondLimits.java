@@ -6,6 +6,7 @@ import rootwright.algebra.notation.Formula;
 import rootwright.working.answer.Answer;
 import rootwright.working.check.exact.Valuation;
 import rootwright.working.problem.Problem;
+import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 
 /** What is said of an ask whose form or size is not worked: which part of it, and what would do. */
@@ -42,7 +43,12 @@ final class BeyondLimits {
         kind,
         problem,
         new Findings(
-            refused, refused, Optional.empty(), List.of(), List.of(), NothingToCheck.OPINION));
+            refused,
+            refused,
+            Optional.empty(),
+            List.of(),
+            List.of(),
+            SecondOpinion.NOTHING_TO_CHECK));
   }
 
   /** The smallest part that cannot be valued by itself. */

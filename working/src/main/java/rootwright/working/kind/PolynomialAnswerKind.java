@@ -12,6 +12,7 @@ import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
 import rootwright.working.problem.Problem;
 import rootwright.working.route.ClassProfile;
+import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
@@ -66,7 +67,12 @@ final class PolynomialAnswerKind implements Kind {
           name(),
           problem,
           new Findings(
-              answer, answer, Optional.empty(), List.of(), warnings, NothingToCheck.OPINION));
+              answer,
+              answer,
+              Optional.empty(),
+              List.of(),
+              warnings,
+              SecondOpinion.NOTHING_TO_CHECK));
     }
     Polynomial polynomial = ((ImagePolynomial.Found) image).polynomial().primitive();
     if (!polynomial.isSquarefree() && problem.polynomial().isSquarefree()) {

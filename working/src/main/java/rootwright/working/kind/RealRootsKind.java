@@ -4,7 +4,6 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.real.SturmSequence;
@@ -70,8 +69,7 @@ final class RealRootsKind implements Kind {
             Optional.empty(),
             List.of(),
             warnings,
-            new SecondOpinion(
-                "real discs among certified enclosures of all roots", true, OptionalInt.empty()));
+            SecondOpinion.by("real discs among certified enclosures of all roots"));
     return assembly.assemble(name(), AskedReader.read(problem), findings, profile);
   }
 

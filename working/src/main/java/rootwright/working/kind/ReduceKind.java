@@ -14,6 +14,7 @@ import rootwright.working.gate.PolynomialGate;
 import rootwright.working.gate.Warning;
 import rootwright.working.problem.Problem;
 import rootwright.working.route.ClassProfile;
+import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
@@ -66,7 +67,8 @@ final class ReduceKind implements Kind {
       return Assembly.withoutRoutes(
           name(),
           problem,
-          new Findings(none, none, Optional.empty(), List.of(), warnings, NothingToCheck.OPINION));
+          new Findings(
+              none, none, Optional.empty(), List.of(), warnings, SecondOpinion.NOTHING_TO_CHECK));
     }
     warnings.addAll(PolynomialGate.warnings(problem));
     Answer answer = new Answer.PolynomialIn(reduced, root);

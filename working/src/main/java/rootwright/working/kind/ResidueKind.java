@@ -4,7 +4,6 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rootwright.algebra.companion.CompanionMatrix;
 import rootwright.algebra.companion.TraceResidue;
 import rootwright.algebra.notation.Formula;
@@ -91,11 +90,7 @@ final class ResidueKind implements Kind {
           "the answer", problem.ask(), "the companion matrix gives " + trace + ", not " + value);
     }
     return found(
-        problem,
-        new Answer.Residue(value, modulus),
-        warnings,
-        new SecondOpinion(UNLIKE, true, OptionalInt.empty()),
-        profile);
+        problem, new Answer.Residue(value, modulus), warnings, SecondOpinion.by(UNLIKE), profile);
   }
 
   private Solution wholeValue(
@@ -142,6 +137,6 @@ final class ResidueKind implements Kind {
         name(),
         problem,
         new Findings(
-            answer, answer, Optional.empty(), List.of(), warnings, NothingToCheck.OPINION));
+            answer, answer, Optional.empty(), List.of(), warnings, SecondOpinion.NOTHING_TO_CHECK));
   }
 }

@@ -50,7 +50,7 @@ final class RootsKind implements Kind {
             Optional.empty(),
             List.of(),
             new ArrayList<>(PolynomialGate.warnings(problem)),
-            new SecondOpinion(confirmed.method(), true, confirmed.digits()));
+            SecondOpinion.of(confirmed));
     return assembly.assemble(name(), AskedReader.read(problem), findings, profile);
   }
 }

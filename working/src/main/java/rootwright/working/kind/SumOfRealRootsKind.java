@@ -48,7 +48,8 @@ final class SumOfRealRootsKind implements Kind {
       return Assembly.withoutRoutes(
           name(),
           problem,
-          new Findings(none, none, Optional.empty(), List.of(), warnings, NothingToCheck.OPINION));
+          new Findings(
+              none, none, Optional.empty(), List.of(), warnings, SecondOpinion.NOTHING_TO_CHECK));
     }
     SumOverRealRoots.Found found = (SumOverRealRoots.Found) sum;
     ExactValue value = found.value();
@@ -64,12 +65,7 @@ final class SumOfRealRootsKind implements Kind {
     Answer answer = new Answer.Exact(value);
     Findings findings =
         new Findings(
-            answer,
-            answer,
-            Optional.empty(),
-            List.of(),
-            warnings,
-            new SecondOpinion(confirmed.method(), true, confirmed.digits()));
+            answer, answer, Optional.empty(), List.of(), warnings, SecondOpinion.of(confirmed));
     return assembly.assemble(name(), AskedReader.read(problem), findings, profile);
   }
 }

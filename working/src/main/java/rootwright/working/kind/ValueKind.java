@@ -3,7 +3,6 @@ package rootwright.working.kind;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.number.Rational;
@@ -35,7 +34,7 @@ final class ValueKind implements Kind {
 
   /** Enclosures prove what they hold; there is no exact claim that could be checked twice. */
   private static final SecondOpinion ENCLOSED =
-      new SecondOpinion("certified enclosures of the values alone", true, OptionalInt.empty());
+      SecondOpinion.by("certified enclosures of the values alone");
 
   private final Assembly assembly;
   private final TwoChecks checks;
@@ -146,7 +145,7 @@ final class ValueKind implements Kind {
     String why = ((Valuation.Undefined) valuation).why();
     Answer answer = new Answer.None(why);
     return new Findings(
-        answer, answer, Optional.empty(), List.of(), warnings, NothingToCheck.OPINION);
+        answer, answer, Optional.empty(), List.of(), warnings, SecondOpinion.NOTHING_TO_CHECK);
   }
 
   /** The distinct roots of a polynomial, unless it is too long to be worth naming them. */

@@ -7,6 +7,7 @@ import rootwright.working.answer.Answer;
 import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
 import rootwright.working.problem.Problem;
+import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 
 /** A polynomial without roots, or with every number as a root: nothing can be asked of it. */
@@ -31,6 +32,11 @@ final class WithoutRoots {
         "value",
         problem,
         new Findings(
-            answer, answer, Optional.empty(), List.of(), List.of(warning), NothingToCheck.OPINION));
+            answer,
+            answer,
+            Optional.empty(),
+            List.of(),
+            List.of(warning),
+            SecondOpinion.NOTHING_TO_CHECK));
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.Refusal;
@@ -30,9 +29,6 @@ import rootwright.working.step.NumberDomain;
 
 /** What can be asked of a polynomial with letters. */
 final class LetterKinds {
-
-  private static final SecondOpinion NOTHING =
-      new SecondOpinion("there is no value to check", true, OptionalInt.empty());
 
   private final TwoChecks checks;
 
@@ -295,7 +291,7 @@ final class LetterKinds {
           new Answer.None("the value depends on which root has which name"),
           List.of(),
           warnings,
-          NOTHING);
+          SecondOpinion.NOTHING_TO_CHECK);
     }
     FunctionAsked asked = new FunctionAsked(problem, expression, value.get());
     Answer answer = new Answer.FunctionOf(asked.written());
@@ -417,7 +413,8 @@ final class LetterKinds {
       List<String> conditions,
       List<Warning> warnings,
       SecondOpinion second) {
-    return Solution.unworked(
-        kind, problem.given(), LetterStatement.of(problem), answer, conditions, warnings, second);
+    return Solution.of(kind, problem.given(), LetterStatement.of(problem), answer, second)
+        .withConditions(conditions)
+        .withWarnings(warnings);
   }
 }

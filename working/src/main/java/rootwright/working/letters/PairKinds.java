@@ -2,7 +2,6 @@ package rootwright.working.letters;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
@@ -31,9 +30,6 @@ import rootwright.working.step.Setting;
 
 /** What can be asked of two polynomials. */
 final class PairKinds {
-
-  private static final SecondOpinion NOTHING =
-      new SecondOpinion("there is no value to check", true, OptionalInt.empty());
 
   private final TwoChecks checks;
 
@@ -236,7 +232,7 @@ final class PairKinds {
               new Warning(
                   WarningCode.ZERO_DENOMINATOR,
                   "The ask is undefined: %s.".formatted(stuck.sentence()))),
-          NOTHING);
+          SecondOpinion.NOTHING_TO_CHECK);
     }
     PairsAsked asked = new PairsAsked(problem, aggregate, value);
     Answer answer = Answer.exact(value);
@@ -260,14 +256,9 @@ final class PairKinds {
         conditions.add(UnicodeWriter.write(InLetters.formula(lead, problem.letters())) + " ≠ 0");
       }
     }
-    return Solution.unworked(
-        kind,
-        problem.given(),
-        statement(problem),
-        answer,
-        conditions.stream().distinct().toList(),
-        warnings,
-        second);
+    return Solution.of(kind, problem.given(), statement(problem), answer, second)
+        .withConditions(conditions.stream().distinct().toList())
+        .withWarnings(warnings);
   }
 
   private static String statement(PairProblem problem) {

@@ -1,5 +1,6 @@
 package rootwright.working.route;
 
+import java.util.Comparator;
 import java.util.List;
 import rootwright.working.answer.Answer;
 import rootwright.working.step.Cost;
@@ -25,20 +26,44 @@ public record Working(
     List<String> conditions,
     Cost cost) {
 
+  /** By cost; of two that cost the same, by name, so that the order is always the same. */
+  public static final Comparator<Working> CHEAPEST_FIRST =
+      Comparator.comparing(Working::cost).thenComparing(Working::route);
+
   public Working {
     steps = List.copyOf(steps);
     conditions = List.copyOf(conditions);
   }
 
+  /** A working that needed no condition, with its cost. */
+  public static Working of(
+      String route, String title, String teaches, List<Step> steps, Answer answer) {
+    return new Working(route, title, teaches, steps, answer, List.of(), Cost.of(steps));
+  }
+
   /** The working of a route that went through. */
   public static Working of(RouteOn<?> route, Attempt.Worked worked) {
-    return new Working(
-        route.name(),
-        worked.title(),
-        route.teaches(),
-        worked.steps(),
-        worked.answer(),
-        worked.conditions(),
-        Cost.of(worked.steps()));
+    return of(route.name(), worked.title(), route.teaches(), worked.steps(), worked.answer())
+        .withConditions(worked.conditions());
+  }
+
+  /** The same under these conditions. */
+  public Working withConditions(List<String> needed) {
+    return new Working(route, title, teaches, steps, answer, needed, cost);
+  }
+
+  /** The same under another title. */
+  public Working withTitle(String other) {
+    return new Working(route, other, teaches, steps, answer, conditions, cost);
+  }
+
+  /** The same with other lines, at their cost. */
+  public Working withSteps(List<Step> lines) {
+    return new Working(route, title, teaches, lines, answer, conditions, Cost.of(lines));
+  }
+
+  /** The same ending in another answer. */
+  public Working withAnswer(Answer other) {
+    return new Working(route, title, teaches, steps, other, conditions, cost);
   }
 }

@@ -72,7 +72,7 @@ final class DivisibilityOfSums {
                 new Answer.Truth(divides(by, sums.get(1))),
                 Idea.RECURRENCE,
                 20)),
-        new SecondOpinion("powers of the companion matrix", true, OptionalInt.empty()));
+        SecondOpinion.by("powers of the companion matrix"));
   }
 
   private static boolean divides(BigInteger by, Rational sum) {

@@ -4,7 +4,6 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import rootwright.algebra.companion.CompanionMatrix;
 import rootwright.algebra.companion.TraceResidue;
@@ -52,7 +51,7 @@ final class PeriodOfSums {
           List.of(
               new Warning(WarningCode.ZERO_DENOMINATOR, "There are no remainders: " + why + ".")),
           List.of(),
-          new SecondOpinion("there is no value to check", true, OptionalInt.empty()));
+          SecondOpinion.NOTHING_TO_CHECK);
     }
     ModularCycle cycle =
         ModularCycle.of(sequence, modulus, LONGEST)
@@ -154,8 +153,7 @@ final class PeriodOfSums {
           Formula.number(period),
           "powers of the companion matrix do not confirm the period");
     }
-    return new SecondOpinion(
-        "powers of the companion matrix modulo the same number", true, OptionalInt.empty());
+    return SecondOpinion.by("powers of the companion matrix modulo the same number");
   }
 
   private static boolean returns(

@@ -1,7 +1,6 @@
 package rootwright.working.sequence;
 
 import java.util.List;
-import java.util.Optional;
 import rootwright.working.answer.Answer;
 import rootwright.working.gate.Warning;
 import rootwright.working.route.ClassProfile;
@@ -9,9 +8,9 @@ import rootwright.working.route.Working;
 import rootwright.working.solve.Derivation;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.SecondOpinion;
+import rootwright.working.solve.SlipRunner;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Step;
 
@@ -52,33 +51,31 @@ record SequenceFinding(
   Solution solution(Given given, String statement, ClassProfile profile) {
     boolean shown = profile.has(route) && !steps.isEmpty();
     List<Step> confirmed = Derivation.confirmed("route " + route, steps, new TwoChecks()).steps();
-    return new Solution(
-        kind,
-        given,
-        statement,
-        answer,
-        Optional.empty(),
-        conditions,
-        warnings,
-        shown
-            ? List.of(
-                new Working(
-                    route, title, teaches, confirmed, answer, List.of(), Cost.of(confirmed)))
-            : List.of(),
-        shown || steps.isEmpty()
-            ? List.of()
-            : List.of(new Solution.DeclinedRoute(route, title, "this class does not have it yet")),
-        wrong.stream()
-            .filter(one -> !one.value().equals(answer))
-            .map(
-                one ->
-                    new Solution.WrongTurning(
-                        one.name(), one.text(), one.value(), one.spot(), one.weight()))
-            .toList(),
-        wrong.stream()
-            .filter(one -> one.value().equals(answer))
-            .map(one -> new Solution.SilentSlip(one.name(), "it leads to the right answer here"))
-            .toList(),
-        second);
+    return Solution.of(kind, given, statement, answer, second)
+        .withConditions(conditions)
+        .withWarnings(warnings)
+        .withRoutes(
+            shown ? List.of(Working.of(route, title, teaches, confirmed, answer)) : List.of())
+        .withDeclined(
+            shown || steps.isEmpty()
+                ? List.of()
+                : List.of(
+                    new Solution.DeclinedRoute(route, title, "this class does not have it yet")))
+        .withSlips(
+            new SlipRunner.Slipped(
+                wrong.stream()
+                    .filter(one -> !one.value().equals(answer))
+                    .map(
+                        one ->
+                            new Solution.WrongTurning(
+                                one.name(), one.text(), one.value(), one.spot(), one.weight()))
+                    .toList(),
+                wrong.stream()
+                    .filter(one -> one.value().equals(answer))
+                    .map(
+                        one ->
+                            new Solution.SilentSlip(
+                                one.name(), "it leads to the right answer here"))
+                    .toList()));
   }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import rootwright.working.gate.Warning;
 import rootwright.working.route.Working;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Step;
 
 /**
@@ -45,32 +44,16 @@ public record Derivation(List<Step> steps) {
   public Solution before(Solution found, Given given, String statement, List<Warning> warnings) {
     List<Warning> all = new ArrayList<>(warnings);
     all.addAll(found.warnings());
-    return new Solution(
-        found.kind(),
-        given,
-        statement,
-        found.answer(),
-        found.reduced(),
-        found.conditions(),
-        all,
-        found.routes().stream().map(this::before).toList(),
-        found.declined(),
-        found.slips(),
-        found.silent(),
-        found.second());
+    return found
+        .restated(given, statement)
+        .withWarnings(all)
+        .withRoutes(found.routes().stream().map(this::before).toList());
   }
 
   /** A working with these lines in front. */
   public Working before(Working working) {
     List<Step> all = new ArrayList<>(steps);
     all.addAll(working.steps());
-    return new Working(
-        working.route(),
-        working.title(),
-        working.teaches(),
-        all,
-        working.answer(),
-        working.conditions(),
-        Cost.of(all));
+    return working.withSteps(all);
   }
 }

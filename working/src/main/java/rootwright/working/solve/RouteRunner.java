@@ -1,7 +1,6 @@
 package rootwright.working.solve;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
@@ -60,7 +59,7 @@ public final class RouteRunner {
         declined.add(decline(route, ((Attempt.Declined) attempt).why()));
       }
     }
-    workings.sort(Comparator.comparing(Working::cost).thenComparing(Working::route));
+    workings.sort(Working.CHEAPEST_FIRST);
     return new Routed(workings, declined);
   }
 

@@ -3,10 +3,12 @@ package rootwright.working.solve;
 import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.answer.Answer;
 import rootwright.working.gate.Warning;
 import rootwright.working.route.Working;
+import rootwright.working.step.Idea;
 
 /**
  * Everything that can be said of one problem, every claim in it confirmed by both checks.
@@ -47,23 +49,17 @@ public record Solution(
     silent = List.copyOf(silent);
   }
 
-  /** What is found before any route is tried. */
-  public static Solution unworked(
-      String kind,
-      Given given,
-      String statement,
-      Answer answer,
-      List<String> conditions,
-      List<Warning> warnings,
-      SecondOpinion second) {
+  /** An answer of which nothing more is said yet. */
+  public static Solution of(
+      String kind, Given given, String statement, Answer answer, SecondOpinion second) {
     return new Solution(
         kind,
         given,
         statement,
         answer,
         Optional.empty(),
-        conditions,
-        warnings,
+        List.of(),
+        List.of(),
         List.of(),
         List.of(),
         List.of(),
@@ -71,8 +67,58 @@ public record Solution(
         second);
   }
 
-  /** The same with the workings and the wrong turnings that were found. */
-  public Solution with(RouteRunner.Routed routed, SlipRunner.Slipped slipped) {
+  /**
+   * There is no answer, so there is nothing to work and nothing to check.
+   *
+   * @param why a sentence without a point, as for {@link Answer.None}
+   */
+  public static Solution none(String kind, Given given, String statement, String why) {
+    return of(kind, given, statement, new Answer.None(why), SecondOpinion.NOTHING_TO_CHECK);
+  }
+
+  /** The same for an ask that is equal to an expression of lower degree in one root. */
+  public Solution withReduced(Optional<Reduced> to) {
+    return new Solution(
+        kind,
+        given,
+        statement,
+        answer,
+        to,
+        conditions,
+        warnings,
+        routes,
+        declined,
+        slips,
+        silent,
+        second);
+  }
+
+  /** The same under these conditions. */
+  public Solution withConditions(List<String> held) {
+    return new Solution(
+        kind, given, statement, answer, reduced, held, warnings, routes, declined, slips, silent,
+        second);
+  }
+
+  /** The same with these warnings in the place of its own. */
+  public Solution withWarnings(List<Warning> known) {
+    return new Solution(
+        kind,
+        given,
+        statement,
+        answer,
+        reduced,
+        conditions,
+        known,
+        routes,
+        declined,
+        slips,
+        silent,
+        second);
+  }
+
+  /** The same with these workings in the place of its own, cheapest first. */
+  public Solution withRoutes(List<Working> workings) {
     return new Solution(
         kind,
         given,
@@ -81,18 +127,62 @@ public record Solution(
         reduced,
         conditions,
         warnings,
-        routed.workings(),
-        routed.declined(),
+        workings,
+        declined,
+        slips,
+        silent,
+        second);
+  }
+
+  /** The same with these routes that do not apply in the place of its own. */
+  public Solution withDeclined(List<DeclinedRoute> turnedDown) {
+    return new Solution(
+        kind,
+        given,
+        statement,
+        answer,
+        reduced,
+        conditions,
+        warnings,
+        routes,
+        turnedDown,
+        slips,
+        silent,
+        second);
+  }
+
+  /** The same with these wrong turnings that show, none of them silent. */
+  public Solution withSlips(List<WrongTurning> showing) {
+    return withSlips(new SlipRunner.Slipped(showing, List.of()));
+  }
+
+  /** The same with these wrong turnings, those that show and those that are silent. */
+  public Solution withSlips(SlipRunner.Slipped slipped) {
+    return new Solution(
+        kind,
+        given,
+        statement,
+        answer,
+        reduced,
+        conditions,
+        warnings,
+        routes,
+        declined,
         slipped.showing(),
         slipped.silent(),
         second);
   }
 
-  /** The same solution, shown as the answer to this ask, put in these words. */
-  public Solution asked(Formula find, String sentence) {
+  /** The same with the workings and the wrong turnings that were found. */
+  public Solution with(RouteRunner.Routed routed, SlipRunner.Slipped slipped) {
+    return withRoutes(routed.workings()).withDeclined(routed.declined()).withSlips(slipped);
+  }
+
+  /** The same as the solution of what was given and asked in truth, in these words. */
+  public Solution restated(Given truly, String sentence) {
     return new Solution(
         kind,
-        given.withFind(find),
+        truly,
         sentence,
         answer,
         reduced,
@@ -105,11 +195,16 @@ public record Solution(
         second);
   }
 
+  /** The same solution, shown as the answer to this ask, put in these words. */
+  public Solution asked(Formula find, String sentence) {
+    return restated(given.withFind(find), sentence);
+  }
+
   /** The remainder of an expression in one root: {@code polynomial} in the named root. */
   public record Reduced(Polynomial polynomial, String root) {
     /** As a formula. */
     public Formula formula() {
-      return rootwright.algebra.notation.PolynomialFormula.of(polynomial, root);
+      return PolynomialFormula.of(polynomial, root);
     }
   }
 
@@ -117,8 +212,7 @@ public record Solution(
   public record DeclinedRoute(String name, String title, String why) {}
 
   /** A wrong turning with the wrong answer it gives. */
-  public record WrongTurning(
-      String name, String text, Answer value, rootwright.working.step.Idea spot, int weight) {}
+  public record WrongTurning(String name, String text, Answer value, Idea spot, int weight) {}
 
   /** A wrong turning that leads to the right answer here, and why it does not show. */
   public record SilentSlip(String name, String why) {}

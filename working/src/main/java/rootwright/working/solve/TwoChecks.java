@@ -39,7 +39,7 @@ public final class TwoChecks {
     Verdict first = refuse(place, shown, exact.of(claim));
     Verdict other = refuse(place, shown, second.of(claim));
     return first.isConfirmed() && other instanceof Verdict.Confirmed confirmed
-        ? Optional.of(new SecondOpinion(confirmed.method(), true, confirmed.digits()))
+        ? Optional.of(SecondOpinion.of(confirmed))
         : Optional.empty();
   }
 

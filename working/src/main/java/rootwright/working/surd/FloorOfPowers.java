@@ -4,7 +4,6 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.NormalForm;
 import rootwright.algebra.notation.PolynomialFormula;
@@ -15,7 +14,6 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.value.RationalValue;
 import rootwright.algebra.value.SurdSum;
 import rootwright.working.answer.Answer;
-import rootwright.working.gate.Warning;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Problem;
 import rootwright.working.problem.SurdReader;
@@ -29,7 +27,6 @@ import rootwright.working.solve.SlipRunner;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
@@ -152,19 +149,11 @@ public final class FloorOfPowers implements Subject {
             .toList();
     SlipRunner.Slipped slipped =
         SlipRunner.run(FloorSlips.ALL, new FloorSlips.Turn(ask, pair, shift), answer);
-    return new Solution(
-        "floor",
-        given(ask),
-        statement(ask),
-        answer,
-        Optional.empty(),
-        List.of("the conjugate lies between −1 and 1"),
-        List.of(),
-        routes,
-        found.declined(),
-        slipped.showing(),
-        slipped.silent(),
-        second);
+    return Solution.of("floor", given(ask), statement(ask), answer, second)
+        .withConditions(List.of("the conjugate lies between −1 and 1"))
+        .withRoutes(routes)
+        .withDeclined(found.declined())
+        .withSlips(slipped);
   }
 
   private static Answer shifted(Answer answer, int shift) {
@@ -179,14 +168,7 @@ public final class FloorOfPowers implements Subject {
   private static Working ended(Working working, Step last, Answer answer) {
     List<Step> steps = new ArrayList<>(working.steps());
     steps.add(last);
-    return new Working(
-        working.route(),
-        working.title(),
-        working.teaches(),
-        steps,
-        answer,
-        working.conditions(),
-        Cost.of(steps));
+    return working.withSteps(steps).withAnswer(answer);
   }
 
   private static List<Step> lines(FloorAsk ask, ConjugatePair pair, BigInteger index) {
@@ -270,8 +252,7 @@ public final class FloorOfPowers implements Subject {
       throw new CheckFailedException(
           "the answer", ask.formula(), "multiplied out, the whole part gives " + other);
     }
-    return new SecondOpinion(
-        "the power multiplied out and an integer square root", true, OptionalInt.empty());
+    return SecondOpinion.by("the power multiplied out and an integer square root");
   }
 
   private static Answer asAnswer(BigInteger whole, FloorAsk ask) {
@@ -301,19 +282,15 @@ public final class FloorOfPowers implements Subject {
     if (!agrees) {
       throw new CheckFailedException("the answer", ask.formula(), "the enclosure lies elsewhere");
     }
-    return new Solution(
-        "floor",
-        given(ask),
-        statement(ask),
-        asAnswer(whole.get(), ask),
-        Optional.empty(),
-        List.of(),
-        List.<Warning>of(),
-        List.of(),
-        List.of(new Solution.DeclinedRoute("conjugates", "add the power of the conjugate", why)),
-        List.of(),
-        List.of(),
-        new SecondOpinion("enclosures of the square roots", true, OptionalInt.empty()));
+    return Solution.of(
+            "floor",
+            given(ask),
+            statement(ask),
+            asAnswer(whole.get(), ask),
+            SecondOpinion.by("enclosures of the square roots"))
+        .withDeclined(
+            List.of(
+                new Solution.DeclinedRoute("conjugates", "add the power of the conjugate", why)));
   }
 
   private static String statement(FloorAsk ask) {

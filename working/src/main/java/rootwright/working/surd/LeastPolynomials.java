@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -30,7 +29,6 @@ import rootwright.working.solve.Given;
 import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
@@ -155,10 +153,10 @@ public final class LeastPolynomials implements Subject {
                       answer));
             });
     routes.removeIf(working -> !profile.has(working.route()));
-    routes.sort(java.util.Comparator.comparing(Working::cost));
+    routes.sort(Working.CHEAPEST_FIRST);
     Step factors = linearFactors(List.copyOf(roots), polynomial, "all conjugates");
     SecondOpinion second = checks.require(factors.shown(), factors.claim());
-    return solution(read, answer, routes, List.of(), slips(read, answer), second);
+    return solution(read, answer, second).withRoutes(routes).withSlips(slips(read, answer));
   }
 
   /** With real coefficients only the sign of i may be changed. */
@@ -183,48 +181,31 @@ public final class LeastPolynomials implements Subject {
     String why =
         "with real coefficients a number brings only its complex conjugate, and the coefficients"
             + " are then not all rational";
-    return solution(
-        read,
-        new Answer.None(why),
-        List.of(),
-        List.of(
-            new Warning(
-                WarningCode.DOMAIN_OPEN,
-                "Real coefficients do not force a + √b to bring a − √b; ask for rational"
-                    + " coefficients.")),
-        List.of(),
-        new SecondOpinion("there is no value to check", true, OptionalInt.empty()));
+    return solution(read, new Answer.None(why), SecondOpinion.NOTHING_TO_CHECK)
+        .withWarnings(
+            List.of(
+                new Warning(
+                    WarningCode.DOMAIN_OPEN,
+                    "Real coefficients do not force a + √b to bring a − √b; ask for rational"
+                        + " coefficients.")));
   }
 
-  private static Solution solution(
-      Read read,
-      Answer answer,
-      List<Working> routes,
-      List<Warning> warnings,
-      List<Solution.WrongTurning> slips,
-      SecondOpinion second) {
+  private static Solution solution(Read read, Answer answer, SecondOpinion second) {
     String numbers =
         read.written().stream().map(UnicodeWriter::write).collect(Collectors.joining(" and "));
-    return new Solution(
+    return Solution.of(
         "polynomial-with-roots",
         given(read),
         "Find the polynomial of least degree with %s coefficients that has %s among its roots, its"
                 .formatted(read.real() ? "real" : "integer", numbers)
             + " coefficients without a common factor.",
         answer,
-        Optional.empty(),
-        List.of(),
-        warnings,
-        routes,
-        List.of(),
-        slips,
-        List.of(),
         second);
   }
 
   private static Working working(
       String route, String title, String teaches, List<Step> steps, Answer answer) {
-    return new Working(route, title, teaches, steps, answer, List.of(), Cost.of(steps));
+    return Working.of(route, title, teaches, steps, answer);
   }
 
   private static List<Step> conjugateLines(Read read, Polynomial polynomial) {

@@ -2,7 +2,6 @@ package rootwright.working.values;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rootwright.algebra.ideal.Ideal;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.Refusal;
@@ -26,7 +25,6 @@ import rootwright.working.solve.Given;
 import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.NumberDomain;
 import rootwright.working.step.Step;
@@ -223,14 +221,12 @@ public final class BoundsOnNumbers implements Subject {
       }
     }
     Working working =
-        new Working(
+        Working.of(
             bound.get().route(),
             bound.get().title(),
             bound.get().teaches(),
             bound.get().steps(),
-            answer.get(),
-            List.of(),
-            Cost.of(bound.get().steps()));
+            answer.get());
     List<Solution.WrongTurning> slips =
         slip.filter(wrong -> ask.side() == BoundAsk.Side.GREATEST)
             .map(Answer.Exact::new)
@@ -245,19 +241,14 @@ public final class BoundsOnNumbers implements Subject {
                             Idea.INEQUALITY,
                             10)))
             .orElse(List.of());
-    return new Solution(
-        "bound",
-        given(data, ask),
-        statement(data, ask),
-        answer.get(),
-        Optional.empty(),
-        List.of(),
-        List.of(),
-        profile.has(working.route()) ? List.of(working) : List.of(),
-        List.of(),
-        slips,
-        List.of(),
-        new SecondOpinion(bound.get().second(), true, OptionalInt.empty()));
+    return Solution.of(
+            "bound",
+            given(data, ask),
+            statement(data, ask),
+            answer.get(),
+            SecondOpinion.by(bound.get().second()))
+        .withRoutes(profile.has(working.route()) ? List.of(working) : List.of())
+        .withSlips(slips);
   }
 
   private static Optional<Answer> answer(BoundAsk ask, Bound bound) {
@@ -289,19 +280,8 @@ public final class BoundsOnNumbers implements Subject {
   }
 
   private static Solution none(SymmetricData data, BoundAsk ask, String why, Warning warning) {
-    return new Solution(
-        "bound",
-        given(data, ask),
-        statement(data, ask),
-        new Answer.None(why),
-        Optional.empty(),
-        List.of(),
-        List.of(warning),
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        new SecondOpinion("there is no value to check", true, OptionalInt.empty()));
+    return Solution.none("bound", given(data, ask), statement(data, ask), why)
+        .withWarnings(List.of(warning));
   }
 
   private static String statement(SymmetricData data, BoundAsk ask) {

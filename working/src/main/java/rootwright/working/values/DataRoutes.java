@@ -13,7 +13,6 @@ import rootwright.algebra.number.Rational;
 import rootwright.working.problem.Problem;
 import rootwright.working.route.Working;
 import rootwright.working.step.Claim;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Step;
 
@@ -75,14 +74,9 @@ final class DataRoutes {
     if (kept.isEmpty()) {
       steps.addAll(lastReadOff(working));
     }
-    return new Working(
-        working.route(),
-        kept.isEmpty() ? "the given values lead to it directly" : working.title(),
-        working.teaches(),
-        steps,
-        working.answer(),
-        working.conditions(),
-        Cost.of(steps));
+    return working
+        .withTitle(kept.isEmpty() ? "the given values lead to it directly" : working.title())
+        .withSteps(steps);
   }
 
   /** The numbers are the roots of a polynomial: the converse of Viète's formulas. */

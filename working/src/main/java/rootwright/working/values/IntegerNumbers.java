@@ -7,7 +7,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import java.util.stream.LongStream;
 import rootwright.algebra.ideal.Ideal;
@@ -33,7 +32,6 @@ import rootwright.working.solve.CheckFailedException;
 import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.NumberDomain;
 import rootwright.working.step.Setting;
@@ -283,14 +281,12 @@ final class IntegerNumbers {
             new Formula.Words(found.size() == 1 ? "1 solution" : found.size() + " solutions")));
     Answer answer = answer(ask, found);
     Working working =
-        new Working(
+        Working.of(
             "finite-cases",
             "whole numbers leave finitely many cases",
             "A product, or a sum of squares, that is known makes whole numbers finitely many.",
             steps,
-            answer,
-            List.of(),
-            Cost.of(steps));
+            answer);
     List<Warning> warnings =
         found.isEmpty()
             ? List.of(
@@ -298,20 +294,14 @@ final class IntegerNumbers {
                     WarningCode.NO_PARAMETER,
                     "There are no such numbers; “no such value” is the answer."))
             : List.of();
-    return new Solution(
-        "integer-numbers",
-        ValuesOfNumbers.given(data, ask.shown(), new Formula.Words("")),
-        data.inWords(data.domain().orElseThrow(), true) + " " + wanted(ask),
-        answer,
-        Optional.empty(),
-        List.of(),
-        warnings,
-        List.of(working),
-        List.of(),
-        List.of(),
-        List.of(),
-        new SecondOpinion(
-            "small numbers put into the given expressions", true, OptionalInt.empty()));
+    return Solution.of(
+            "integer-numbers",
+            ValuesOfNumbers.given(data, ask.shown(), new Formula.Words("")),
+            data.inWords(data.domain().orElseThrow(), true) + " " + wanted(ask),
+            answer,
+            SecondOpinion.by("small numbers put into the given expressions"))
+        .withWarnings(warnings)
+        .withRoutes(List.of(working));
   }
 
   private String wanted(DataAskText ask) {

@@ -13,7 +13,6 @@ import rootwright.working.route.Combination;
 import rootwright.working.route.NamedForm;
 import rootwright.working.route.Working;
 import rootwright.working.solve.TwoChecks;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
@@ -61,13 +60,13 @@ final class KnownValues {
                     steps,
                     answer))
         .ifPresent(found::add);
-    found.sort(java.util.Comparator.comparing(Working::cost));
+    found.sort(Working.CHEAPEST_FIRST);
     return found;
   }
 
   private static Working working(
       String name, String title, String teaches, List<Step> steps, Answer answer) {
-    return new Working(name, title, teaches, steps, answer, List.of(), Cost.of(steps));
+    return Working.of(name, title, teaches, steps, answer);
   }
 
   private boolean confirmed(List<Step> steps) {

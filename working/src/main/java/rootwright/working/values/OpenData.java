@@ -29,7 +29,6 @@ import rootwright.working.solve.Given;
 import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.NumberDomain;
 import rootwright.working.step.Step;
@@ -200,29 +199,9 @@ final class OpenData {
     for (Working working : found.routes()) {
       List<Step> steps = new ArrayList<>(List.of(line));
       steps.addAll(working.steps());
-      routes.add(
-          new Working(
-              working.route(),
-              working.title(),
-              working.teaches(),
-              steps,
-              working.answer(),
-              working.conditions(),
-              Cost.of(steps)));
+      routes.add(working.withSteps(steps));
     }
-    return new Solution(
-        found.kind(),
-        given,
-        statement,
-        found.answer(),
-        found.reduced(),
-        found.conditions(),
-        all,
-        routes,
-        found.declined(),
-        found.slips(),
-        found.silent(),
-        found.second());
+    return found.restated(given, statement).withWarnings(all).withRoutes(routes);
   }
 
   private Solution determined(
@@ -300,22 +279,17 @@ final class OpenData {
       List<Working> workings,
       SecondOpinion second) {
     boolean one = answer instanceof Answer.Exact;
-    return new Solution(
-        "value",
-        ValuesOfNumbers.given(data, ask.shown(), new Formula.Words("")),
-        data.inWords(data.domain().orElse(NumberDomain.COMPLEX), true)
-            + (one ? " Find " : " Find all possible values of ")
-            + UnicodeWriter.write(ask.shown())
-            + ".",
-        answer,
-        Optional.empty(),
-        List.of(),
-        warnings,
-        workings,
-        List.of(),
-        List.of(),
-        List.of(),
-        second);
+    return Solution.of(
+            "value",
+            ValuesOfNumbers.given(data, ask.shown(), new Formula.Words("")),
+            data.inWords(data.domain().orElse(NumberDomain.COMPLEX), true)
+                + (one ? " Find " : " Find all possible values of ")
+                + UnicodeWriter.write(ask.shown())
+                + ".",
+            answer,
+            second)
+        .withWarnings(warnings)
+        .withRoutes(workings);
   }
 
   /** Whether the numbers may be what they are said to be, as far as the discriminant tells. */

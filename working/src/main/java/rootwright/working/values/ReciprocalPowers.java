@@ -18,7 +18,6 @@ import rootwright.working.problem.Problem;
 import rootwright.working.route.Combination;
 import rootwright.working.route.Working;
 import rootwright.working.solve.TwoChecks;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Step;
 
@@ -72,14 +71,12 @@ final class ReciprocalPowers {
                                 .isPresent()))
         .map(
             steps ->
-                new Working(
+                Working.of(
                     "climb",
                     "climb from one power to the next",
                     "Multiplying by x + 1/x leads from two neighbouring powers to the next.",
                     steps,
-                    answer,
-                    List.of(),
-                    Cost.of(steps)));
+                    answer));
   }
 
   /** The coefficients c_k with ask = c_0 + Σ c_k·(x^k + (±1)^k/x^k). */

@@ -21,7 +21,6 @@ import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.NumberDomain;
 import rootwright.working.step.Step;
@@ -85,30 +84,24 @@ final class SeveralCases {
             ? Answer.exact(distinct.get(0))
             : new Answer.Values(exact, Polynomial.withRoots(distinct).primitive());
     Working working =
-        new Working(
+        Working.of(
             "cases",
             "case by case",
             "Equations of higher degree between symmetric values may leave several cases.",
             steps,
+            answer);
+    return Solution.of(
+            "value",
+            ValuesOfNumbers.given(data, ask.shown(), new Formula.Words("")),
+            data.inWords(data.domain().orElse(NumberDomain.COMPLEX), true)
+                + (one
+                    ? " Find %s.".formatted(UnicodeWriter.write(ask.shown()))
+                    : " Find all possible values of %s."
+                        .formatted(UnicodeWriter.write(ask.shown()))),
             answer,
-            List.of(),
-            Cost.of(steps));
-    return new Solution(
-        "value",
-        ValuesOfNumbers.given(data, ask.shown(), new Formula.Words("")),
-        data.inWords(data.domain().orElse(NumberDomain.COMPLEX), true)
-            + (one
-                ? " Find %s.".formatted(UnicodeWriter.write(ask.shown()))
-                : " Find all possible values of %s.".formatted(UnicodeWriter.write(ask.shown()))),
-        answer,
-        Optional.empty(),
-        List.of(),
-        List.of(warning),
-        List.of(working),
-        List.of(),
-        List.of(),
-        List.of(),
-        second.orElseThrow());
+            second.orElseThrow())
+        .withWarnings(List.of(warning))
+        .withRoutes(List.of(working));
   }
 
   private static List<Step> lines(

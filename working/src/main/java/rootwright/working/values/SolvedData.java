@@ -1,7 +1,6 @@
 package rootwright.working.values;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -29,7 +28,6 @@ import rootwright.working.solve.SlipRunner;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
-import rootwright.working.step.Cost;
 import rootwright.working.step.NumberDomain;
 import rootwright.working.step.Step;
 
@@ -159,26 +157,20 @@ final class SolvedData {
         workings.add(here);
       }
     }
-    workings.sort(Comparator.comparing(Working::cost).thenComparing(Working::route));
+    workings.sort(Working.CHEAPEST_FIRST);
     SlipRunner.Slipped slipped = SlipRunner.run(DataSlip.ALL, asked, found.answer());
     List<Solution.WrongTurning> showing = new ArrayList<>(slipped.showing());
     found.slips().stream().filter(s -> SHARED_SLIPS.contains(s.name())).forEach(showing::add);
     List<Solution.SilentSlip> silent = new ArrayList<>(slipped.silent());
     found.silent().stream().filter(s -> SHARED_SLIPS.contains(s.name())).forEach(silent::add);
-    return new Solution(
-        found.kind(),
-        ValuesOfNumbers.given(
-            data, ask.shown(), PolynomialFormula.of(problem.polynomial(), problem.unknown())),
-        statement(data, ask, problem.polynomial()),
-        found.answer(),
-        found.reduced(),
-        found.conditions(),
-        warnings,
-        workings,
-        found.declined(),
-        showing,
-        silent,
-        found.second());
+    return found
+        .restated(
+            ValuesOfNumbers.given(
+                data, ask.shown(), PolynomialFormula.of(problem.polynomial(), problem.unknown())),
+            statement(data, ask, problem.polynomial()))
+        .withWarnings(warnings)
+        .withRoutes(workings)
+        .withSlips(new SlipRunner.Slipped(showing, silent));
   }
 
   private static List<Formula> shown(Working working) {
@@ -222,30 +214,23 @@ final class SolvedData {
             new Claim.HasRoots(
                 problem.setting(), problem.polynomial(), Formula.name(problem.roots().get(0))));
     Working working =
-        new Working(
+        Working.of(
             "newton-backwards",
             "find the elementary symmetric polynomials one by one",
             "Symmetric values of n numbers are the coefficients of their polynomial in disguise.",
             steps,
+            answer);
+    return Solution.of(
+            "polynomial-of-numbers",
+            ValuesOfNumbers.given(
+                data,
+                new Formula.Words("the polynomial"),
+                PolynomialFormula.of(problem.polynomial(), problem.unknown())),
+            statement(data, new DataAskText.ForPolynomial(), problem.polynomial()),
             answer,
-            List.of(),
-            Cost.of(steps));
-    return new Solution(
-        "polynomial-of-numbers",
-        ValuesOfNumbers.given(
-            data,
-            new Formula.Words("the polynomial"),
-            PolynomialFormula.of(problem.polynomial(), problem.unknown())),
-        statement(data, new DataAskText.ForPolynomial(), problem.polynomial()),
-        answer,
-        Optional.empty(),
-        List.of(),
-        warnings,
-        confirmed(working) ? List.of(working) : List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        second);
+            second)
+        .withWarnings(warnings)
+        .withRoutes(confirmed(working) ? List.of(working) : List.of());
   }
 
   /** The statement; a promise that the numbers do not keep is not repeated. */

@@ -2,16 +2,13 @@ package rootwright.working.values;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rootwright.algebra.ideal.Ideal;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
-import rootwright.working.answer.Answer;
 import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
-import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.step.NumberDomain;
 
@@ -22,21 +19,14 @@ final class Unsolved {
 
   /** No answer, with the reason. */
   static Solution none(SymmetricData data, DataAskText ask, String why, List<Warning> warnings) {
-    return new Solution(
-        "value",
-        ValuesOfNumbers.given(data, ask.shown(), new Formula.Words("")),
-        data.inWords(data.domain().orElse(NumberDomain.COMPLEX), data.domain().isPresent())
-            + " "
-            + SolvedData.wanted(data, ask),
-        new Answer.None(why),
-        Optional.empty(),
-        List.of(),
-        warnings,
-        List.of(),
-        List.of(),
-        List.of(),
-        List.of(),
-        new SecondOpinion("there is no value to check", true, OptionalInt.empty()));
+    return Solution.none(
+            "value",
+            ValuesOfNumbers.given(data, ask.shown(), new Formula.Words("")),
+            data.inWords(data.domain().orElse(NumberDomain.COMPLEX), data.domain().isPresent())
+                + " "
+                + SolvedData.wanted(data, ask),
+            why)
+        .withWarnings(warnings);
   }
 
   /** The data contradict one another from the one at this place on. */
