@@ -3,6 +3,7 @@ package rootwright.cli;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,6 +38,13 @@ final class ClimbCommand implements Callable<Integer> {
   int size;
 
   @Option(
+      names = "--kinds",
+      split = ",",
+      paramLabel = "KIND",
+      description = "What may be asked after the read-off: value, letters, bound, … (value).")
+  Set<String> kinds = Set.of();
+
+  @Option(
       names = "--seed",
       paramLabel = "N",
       description = "What chance starts from (${DEFAULT-VALUE}).",
@@ -68,6 +76,7 @@ final class ClimbCommand implements Callable<Integer> {
                   .climb(
                       degree,
                       size,
+                      kinds,
                       seed,
                       desk.table().fingerprints(avoid),
                       ComposersTable.Attention.NONE);

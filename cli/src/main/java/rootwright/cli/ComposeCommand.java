@@ -15,8 +15,8 @@ import picocli.CommandLine.Option;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.composing.blueprint.Blueprint;
 import rootwright.composing.blueprint.Composition;
+import rootwright.composing.blueprint.KnownNames;
 import rootwright.composing.blueprint.OrderEstimate;
-import rootwright.composing.family.Families;
 import rootwright.desk.Desk;
 import rootwright.desk.table.ComposersTable.Attention;
 import rootwright.desk.table.ScanFile;
@@ -74,8 +74,8 @@ final class ComposeCommand implements Callable<Integer> {
   private ExitStatus run()
       throws IOException, UnreadableException, rootwright.desk.table.UnreadableBlueprintException {
     if (families) {
-      Families.ALL.forEach(
-          family -> console.out().printf("%-22s %s%n", family.name(), family.words()));
+      KnownNames.families()
+          .forEach((name, words) -> console.out().printf("%-26s %s%n", name, words));
       return ExitStatus.DONE;
     }
     Blueprint blueprint = order.blueprint(desk);

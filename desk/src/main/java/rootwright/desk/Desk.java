@@ -130,7 +130,7 @@ public final class Desk {
    */
   public List<ShelfTwin> shelve(Path shelf, Statement statement)
       throws UnreadableException, IOException {
-    return new Shelf(shelf).add(ProblemReader.read(statement));
+    return new Shelf(shelf, subjects).add(statement);
   }
 
   /**
@@ -139,7 +139,7 @@ public final class Desk {
    * @throws IOException if the shelf cannot be read
    */
   public List<ShelfEntry> onShelf(Path shelf, List<String> words) throws IOException {
-    return new Shelf(shelf).find(words);
+    return new Shelf(shelf, subjects).find(words);
   }
 
   /**
@@ -148,7 +148,7 @@ public final class Desk {
    * @throws IOException if the shelf cannot be read
    */
   public Set<String> fingerprints(Path shelf) throws IOException {
-    return new Shelf(shelf).fingerprints();
+    return new Shelf(shelf, subjects).fingerprints();
   }
 
   /** What a coach does with papers. */

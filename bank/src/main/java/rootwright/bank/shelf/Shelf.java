@@ -16,9 +16,9 @@ import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.composing.twin.Fingerprint;
 import rootwright.composing.twin.Twin;
-import rootwright.working.ask.ProblemReader;
-import rootwright.working.problem.Problem;
+import rootwright.working.Subjects;
 import rootwright.working.problem.Statement;
+import rootwright.working.solve.Given;
 
 /**
  * The shelf as a plain-text file: one problem a line, {@code polynomial ; ask}, with comment lines.
@@ -30,10 +30,12 @@ public final class Shelf {
   private static final String MARK = "# fingerprint ";
 
   private final Path file;
+  private final Subjects subjects;
 
-  /** The shelf kept in a file, which need not exist yet. */
-  public Shelf(Path file) {
+  /** The shelf kept in a file, which need not exist yet; its lines are read as these subjects. */
+  public Shelf(Path file, Subjects subjects) {
     this.file = file;
+    this.subjects = subjects;
   }
 
   /**
@@ -61,18 +63,18 @@ public final class Shelf {
     return entries;
   }
 
-  private static Optional<ShelfEntry> entry(int number, String line, String kept) {
+  private Optional<ShelfEntry> entry(int number, String line, String kept) {
     int semicolon = line.indexOf(';');
     if (semicolon < 0) {
       return Optional.empty();
     }
     try {
-      Problem problem =
-          ProblemReader.read(
+      Given given =
+          subjects.read(
               Statement.of(
                   line.substring(0, semicolon).strip(), line.substring(semicolon + 1).strip()));
-      String fingerprint = kept.isEmpty() ? Fingerprint.of(problem).text() : kept;
-      return Optional.of(new ShelfEntry(number, line, problem, fingerprint));
+      String fingerprint = kept.isEmpty() ? Fingerprint.of(given).text() : kept;
+      return Optional.of(new ShelfEntry(number, line, given, fingerprint));
     } catch (UnreadableException unreadable) {
       return Optional.empty();
     }
@@ -84,28 +86,44 @@ public final class Shelf {
    *
    * @return the problems it is related to; if one of them is the same in other clothes, nothing was
    *     put on the shelf
+   * @throws UnreadableException if the statement cannot be read
    * @throws IOException if the file cannot be read or written
    */
-  public List<ShelfTwin> add(Problem problem) throws IOException {
-    List<ShelfTwin> twins = twins(problem);
+  public List<ShelfTwin> add(Statement statement) throws UnreadableException, IOException {
+    Given given = subjects.read(statement);
+    List<ShelfTwin> twins = twins(given);
     if (twins.stream().noneMatch(twin -> twin.twin().relation().isRefused())) {
-      append(problem);
+      append(statement, given);
     }
     return twins;
   }
 
-  private void append(Problem problem) throws IOException {
-    String line =
-        "%s ; %s"
-            .formatted(
-                PlainWriter.write(PolynomialFormula.of(problem.polynomial(), problem.unknown())),
-                PlainWriter.write(problem.ask()));
+  /** Multiplied out if it is about one polynomial with numbers; else as it was typed. */
+  private static String line(Statement statement, Given given) {
+    return given
+        .problem()
+        .map(
+            problem ->
+                "%s ; %s"
+                    .formatted(
+                        PlainWriter.write(
+                            PolynomialFormula.of(problem.polynomial(), problem.unknown())),
+                        PlainWriter.write(problem.ask())))
+        .orElseGet(
+            () ->
+                "%s ; %s"
+                    .formatted(statement.polynomial().strip(), statement.find().strip())
+                    .strip());
+  }
+
+  private void append(Statement statement, Given given) throws IOException {
+    String line = line(statement, given);
     if (file.toAbsolutePath().getParent() != null) {
       Files.createDirectories(file.toAbsolutePath().getParent());
     }
     Files.writeString(
         file,
-        MARK + Fingerprint.of(problem).text() + "\n" + line + "\n",
+        MARK + Fingerprint.of(given).text() + "\n" + line + "\n",
         StandardCharsets.UTF_8,
         StandardOpenOption.CREATE,
         StandardOpenOption.APPEND);
@@ -117,11 +135,10 @@ public final class Shelf {
    *
    * @throws IOException if the file cannot be read
    */
-  public List<ShelfTwin> twins(Problem problem) throws IOException {
+  public List<ShelfTwin> twins(Given given) throws IOException {
     List<ShelfTwin> twins = new ArrayList<>();
     for (ShelfEntry entry : entries()) {
-      Twin.relation(entry.problem(), problem)
-          .ifPresent(twin -> twins.add(new ShelfTwin(entry, twin)));
+      Twin.relation(entry.given(), given).ifPresent(twin -> twins.add(new ShelfTwin(entry, twin)));
     }
     return twins;
   }

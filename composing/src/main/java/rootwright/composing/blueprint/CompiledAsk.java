@@ -30,7 +30,13 @@ import rootwright.working.problem.Statement;
  * @param expression the ask as a function of the coefficients; a constant if it is none
  * @param isValue whether the expression is the answer, so that the scan can look for answers
  */
-record CompiledAsk(Problem pattern, String kind, CompiledExpression expression, boolean isValue) {
+record CompiledAsk(Problem pattern, String kind, CompiledExpression expression, boolean isValue)
+    implements OrderedAsk {
+
+  @Override
+  public Draw lot(Blueprint blueprint, Judge judge, int kept, long seed) {
+    return Draw.of(this, blueprint, judge, kept, seed);
+  }
 
   /**
    * Reads and compiles an ask.

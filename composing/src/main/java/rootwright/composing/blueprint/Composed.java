@@ -2,13 +2,13 @@ package rootwright.composing.blueprint;
 
 import java.util.List;
 import rootwright.composing.option.Choices;
-import rootwright.working.problem.Problem;
+import rootwright.working.problem.Statement;
 import rootwright.working.solve.Solution;
 
 /**
  * A composed problem that passed everything.
  *
- * @param problem what is given and asked
+ * @param statement the problem as it would be typed
  * @param solution everything about it, checked twice
  * @param choices its options, the place of the key balanced over the composition
  * @param good why it is worth setting, one short reason each
@@ -16,7 +16,7 @@ import rootwright.working.solve.Solution;
  * @param remarks what it has in common with problems picked before it, such as shifted roots
  */
 public record Composed(
-    Problem problem,
+    Statement statement,
     Solution solution,
     Choices choices,
     List<String> good,

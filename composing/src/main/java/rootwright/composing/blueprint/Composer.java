@@ -2,6 +2,7 @@ package rootwright.composing.blueprint;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
@@ -11,7 +12,7 @@ import rootwright.composing.scan.Relaxations;
 import rootwright.composing.scan.Scan;
 import rootwright.composing.scan.ScanControl;
 import rootwright.composing.scan.ScanEstimate;
-import rootwright.composing.scan.ScanResult;
+import rootwright.working.Subjects;
 import rootwright.working.kind.Kinds;
 
 /**
@@ -28,6 +29,7 @@ public final class Composer {
 
   private final Kinds kinds;
   private final Effort effort;
+  private final Subjects subjects;
 
   /** With the kinds of ask to work candidates by, and the usual effort. */
   public Composer(Kinds kinds) {
@@ -38,6 +40,7 @@ public final class Composer {
   public Composer(Kinds kinds, Effort effort) {
     this.kinds = kinds;
     this.effort = effort;
+    this.subjects = new Subjects(kinds);
   }
 
   /**
@@ -69,8 +72,17 @@ public final class Composer {
   /** Fills an order, with another judge of the worked candidates. */
   Composition compose(Blueprint blueprint, Set<String> known, Judge judge, ComposingControl control)
       throws UnreadableException {
-    List<CompiledAsk> asks = asks(blueprint);
-    Picker picker = new Picker(kinds, judge, blueprint.choices(), known, control.listener());
+    return compose(asks(blueprint), blueprint, known, judge, control);
+  }
+
+  /** Fills an order for these asks, whatever ask it names. */
+  Composition compose(
+      List<? extends OrderedAsk> asks,
+      Blueprint blueprint,
+      Set<String> known,
+      Judge judge,
+      ComposingControl control) {
+    Picker picker = new Picker(kinds, blueprint.choices(), known, control.listener());
     FilterCounts counts = new FilterCounts();
     boolean exhausted = true;
     for (int k = 0; k < asks.size() && !control.isStopped(); k++) {
@@ -79,11 +91,11 @@ public final class Composer {
       if (share == 0) {
         break;
       }
-      Draw draw = draw(asks, k, share, blueprint);
-      ScanResult result =
-          draw.run(picker, picker.picked().size() + share, control, blueprint.many());
-      counts.add(result.counts());
-      exhausted &= result.isExhausted() && result.accepted() <= draw.kept();
+      Lot lot = lot(asks, k, share, blueprint, judge);
+      Lot.Outcome outcome =
+          lot.run(picker, picker.picked().size() + share, control, blueprint.many());
+      counts.add(outcome.counts());
+      exhausted &= outcome.exhausted();
     }
     Composition.Ending ending =
         picker.picked().size() == blueprint.many()
@@ -95,15 +107,20 @@ public final class Composer {
         ending == Composition.Ending.EXHAUSTED
             && picker.picked().isEmpty()
             && picker.rejected().isEmpty();
-    Scan empty = draw(asks, 0, 1, blueprint).scan();
+    Optional<Scan> empty =
+        nothing && asks.get(0) instanceof CompiledAsk first
+            ? Optional.of(first.lot(blueprint, judge, 1, blueprint.seed()).scan())
+            : Optional.empty();
     return new Composition(
         blueprint,
         picker.picked(),
         counts.all(),
         picker.rejected(),
         ending,
-        nothing ? conflicts(empty, control.scan()) : List.of(),
-        nothing ? new Relaxations(empty, RELAXATION_BUDGET, control.scan()).find() : List.of());
+        empty.map(scan -> conflicts(scan, control.scan())).orElse(List.of()),
+        empty
+            .map(scan -> new Relaxations(scan, RELAXATION_BUDGET, control.scan()).find())
+            .orElse(List.of()));
   }
 
   /** How many problems the next of so many asks is to give. */
@@ -111,8 +128,10 @@ public final class Composer {
     return (missing + asksLeft - 1) / asksLeft;
   }
 
-  private Draw draw(List<CompiledAsk> asks, int k, int share, Blueprint blueprint) {
-    return Draw.of(asks.get(k), blueprint, effort.forProblems(share), blueprint.seed() + k * APART);
+  private Lot lot(
+      List<? extends OrderedAsk> asks, int k, int share, Blueprint blueprint, Judge judge) {
+    return asks.get(k)
+        .lot(blueprint, judge, effort.forProblems(share), blueprint.seed() + k * APART);
   }
 
   /** Which wishes no candidate meets; nothing is said of a box too large to look at often. */
@@ -142,11 +161,14 @@ public final class Composer {
    */
   public OrderEstimate estimate(Blueprint blueprint, LongSupplier clock, long budget)
       throws UnreadableException {
-    List<CompiledAsk> asks = asks(blueprint);
+    List<OrderedAsk> asks = asks(blueprint);
     int sampled = Math.min(asks.size(), blueprint.many());
     List<OrderEstimate.OfAsk> estimates = new ArrayList<>();
     for (int k = 0; k < sampled; k++) {
-      Draw draw = draw(asks, k, share(blueprint.many(), asks.size()), blueprint);
+      if (!(lot(asks, k, share(blueprint.many(), asks.size()), blueprint, Judge.by(blueprint))
+          instanceof Draw draw)) {
+        continue;
+      }
       ScanEstimate estimate =
           ScanEstimate.of(draw.scan(), blueprint.seed(), clock, budget / sampled);
       estimates.add(new OrderEstimate.OfAsk(draw.ask(), estimate, draw.kept()));
@@ -154,11 +176,11 @@ public final class Composer {
     return new OrderEstimate(estimates);
   }
 
-  private List<CompiledAsk> asks(Blueprint blueprint) throws UnreadableException {
+  private List<OrderedAsk> asks(Blueprint blueprint) throws UnreadableException {
     List<String> contradictions = blueprint.contradictions();
     if (!contradictions.isEmpty()) {
       throw new ContradictoryBlueprintException(contradictions);
     }
-    return AskList.of(blueprint, kinds);
+    return AskList.of(blueprint, kinds, subjects);
   }
 }

@@ -1,30 +1,57 @@
 package rootwright.composing.blueprint;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.real.SturmSequence;
 import rootwright.algebra.symmetric.Discriminant;
+import rootwright.composing.family.Families;
+import rootwright.working.gate.WarningCode;
 import rootwright.working.problem.Problem;
 import rootwright.working.solve.Solution;
 
 /** Finds the conditions that a statement needs, and settles each of them. */
 final class Conditions {
 
+  /** Warnings that say what became of a condition that a reader may miss. */
+  private static final Set<WarningCode> SETTLED =
+      EnumSet.of(WarningCode.EXTRANEOUS, WarningCode.DOMAIN_OPEN, WarningCode.LEAD_ZERO);
+
   private Conditions() {}
 
   /**
    * Distinct, not zero, real: each either stands in the statement or is shown to be superfluous.
    */
-  static List<Condition> of(Problem problem, Solution solution) {
+  static List<Condition> of(Solution solution) {
     List<Condition> found = new ArrayList<>();
-    found.add(distinct(problem));
+    Optional<Problem> problem = solution.given().problem();
+    problem.map(Conditions::distinct).ifPresent(found::add);
     for (String denominator : solution.conditions()) {
       found.add(
-          new Condition("no denominator is zero", Condition.Standing.SUPERFLUOUS, denominator));
+          new Condition(
+              problem.isPresent() && solution.kind().equals(Families.VALUE)
+                  ? "no denominator is zero"
+                  : "what the ask needs",
+              Condition.Standing.SUPERFLUOUS,
+              denominator));
     }
-    found.add(real(problem, solution));
+    for (Formula said : solution.given().conditions()) {
+      found.add(
+          new Condition(
+              UnicodeWriter.write(said), Condition.Standing.PUT_IN, "the statement says so"));
+    }
+    problem.map(read -> real(read, solution)).ifPresent(found::add);
+    solution.warnings().stream()
+        .filter(warning -> SETTLED.contains(warning.code()))
+        .forEach(
+            warning ->
+                found.add(
+                    new Condition(
+                        "what counts as a solution", Condition.Standing.PUT_IN, warning.text())));
     return List.copyOf(found);
   }
 

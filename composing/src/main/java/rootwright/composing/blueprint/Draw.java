@@ -21,20 +21,22 @@ import rootwright.composing.scan.filter.Primitive;
  * The candidates for one ask, drawn by a seed and handed to the picker in the order of the walk
  * while the scan goes on; the scan ends when enough are picked.
  */
-final class Draw {
+final class Draw implements Lot {
 
   private final CompiledAsk ask;
+  private final Judge judge;
   private final Scan scan;
   private final int kept;
 
-  private Draw(CompiledAsk ask, Scan scan, int kept) {
+  private Draw(CompiledAsk ask, Judge judge, Scan scan, int kept) {
     this.ask = ask;
+    this.judge = judge;
     this.scan = scan;
     this.kept = kept;
   }
 
   /** The draw for an ask of an order; so many candidates are worked at most. */
-  static Draw of(CompiledAsk ask, Blueprint blueprint, int kept, long seed) {
+  static Draw of(CompiledAsk ask, Blueprint blueprint, Judge judge, int kept, long seed) {
     ExactTests exact = new PolynomialTests(p -> Factorisation.of(p).isIrreducible());
     PolynomialWish wish = blueprint.polynomial();
     CoefficientBox box = wish.box();
@@ -49,7 +51,7 @@ final class Draw {
     }
     filters.addAll(wish.roots().filters(exact));
     filters.addAll(wish.real().filters(wish.degree(), exact));
-    return new Draw(ask, Scan.seeded(box, ask.expression(), filters, kept, seed), kept);
+    return new Draw(ask, judge, Scan.seeded(box, ask.expression(), filters, kept, seed), kept);
   }
 
   /** The ask as it is read. */
@@ -67,8 +69,8 @@ final class Draw {
     return kept;
   }
 
-  /** Scans and picks until the picker has so many, nothing is left, or somebody stops it. */
-  ScanResult run(Picker picker, int until, ComposingControl control, int wanted) {
+  @Override
+  public Outcome run(Picker picker, int until, ComposingControl control, int wanted) {
     Handing handing = new Handing(picker, until, control, wanted);
     ScanState start = control.book().stateOf(scan.identity()).orElseGet(() -> scan.start());
     handing.reached(start);
@@ -78,7 +80,7 @@ final class Draw {
     if (!control.isStopped() && !handing.isEnough()) {
       handing.handOver(result.state().hits());
     }
-    return result;
+    return new Outcome(result.counts(), result.isExhausted() && result.accepted() <= kept);
   }
 
   /** Hands hits over as they come. */
@@ -121,7 +123,7 @@ final class Draw {
 
     void handOver(List<Hit> hits) {
       while (handed < hits.size() && !isEnough() && !control.isStopped()) {
-        picker.offer(ask.on(scan.box().polynomialAt(hits.get(handed).index())));
+        picker.offer(ask.on(scan.box().polynomialAt(hits.get(handed).index())), judge);
         handed++;
       }
     }

@@ -1,19 +1,24 @@
 package rootwright.composing.blueprint;
 
 import java.math.BigDecimal;
+import java.math.BigInteger;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import rootwright.algebra.notation.FormulaNames;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.RationalValue;
 import rootwright.composing.family.Families;
 import rootwright.composing.level.Level;
+import rootwright.composing.level.NumbersWritten;
 import rootwright.composing.option.Choices;
+import rootwright.composing.pattern.AnswerSort;
 import rootwright.working.answer.Answer;
+import rootwright.working.answer.AnswerFormula;
 import rootwright.working.route.Working;
 import rootwright.working.solve.Solution;
 
@@ -31,6 +36,9 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
    */
   private static final BigDecimal SURPRISE = BigDecimal.valueOf(2);
 
+  /** Numbers in a working up to here are borne without a question; by judgement. */
+  private static final BigInteger LARGEST_CARRIED = BigInteger.valueOf(3_000);
+
   /** Different wrong answers of a value, unless the order says how many. */
   private static final int USUAL_SLIPS = 3;
 
@@ -38,10 +46,55 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
     return new Judgement(solution, refusal(solution, blueprint), good(solution));
   }
 
+  /**
+   * The judgement of a statement of a pattern. The usual wish for whole numbers says nothing of
+   * answers that are seldom whole, and a wrong answer is asked for only if the order says how many.
+   */
+  static Judgement ofStatement(Solution solution, Blueprint blueprint, AnswerSort sort) {
+    boolean open = blueprint.answer() instanceof AnswerWish.Whole && sort != AnswerSort.WHOLE;
+    Optional<String> refusal =
+        sound(solution, 1)
+            .or(() -> hollow(solution))
+            .or(() -> unwieldy(solution))
+            .or(() -> open ? Optional.empty() : answer(solution, blueprint.answer()))
+            .or(() -> working(solution, blueprint.working(), 0));
+    return new Judgement(solution, refusal, good(solution));
+  }
+
+  /**
+   * Why a statement is none to be set though it is sound: what its shortest working has to carry is
+   * out of proportion to what comes out.
+   */
+  private static Optional<String> unwieldy(Solution solution) {
+    BigInteger answer =
+        AnswerFormula.alternatives(solution.answer()).stream()
+            .map(NumbersWritten::largest)
+            .reduce(BigInteger.ONE, BigInteger::max);
+    return NumbersWritten.largest(solution.routes().get(0))
+                .compareTo(answer.multiply(BigInteger.TEN).max(LARGEST_CARRIED))
+            > 0
+        ? Optional.of("the numbers in its shortest working are out of proportion")
+        : Optional.empty();
+  }
+
+  /** Why the answer of a statement is nothing to ask for, though it is true. */
+  private static Optional<String> hollow(Solution solution) {
+    boolean none =
+        (solution.answer() instanceof Answer.Solutions all && all.values().isEmpty())
+            || (solution.answer() instanceof Answer.Items items && items.items().isEmpty());
+    boolean free =
+        solution.answer() instanceof Answer.FunctionOf function
+            && solution.kind().equals("function")
+            && FormulaNames.in(function.formula()).isEmpty();
+    return none
+        ? Optional.of("no number satisfies the condition")
+        : free ? Optional.of("the letter drops out of the answer") : Optional.empty();
+  }
+
   private static Optional<String> refusal(Solution solution, Blueprint blueprint) {
     return sound(solution)
         .or(() -> answer(solution, blueprint.answer()))
-        .or(() -> working(solution, blueprint.working()));
+        .or(() -> working(solution, blueprint.working(), isValue(solution) ? USUAL_SLIPS : 0));
   }
 
   /**
@@ -50,21 +103,26 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
    * routes besides.
    */
   static Optional<String> sound(Solution solution) {
+    boolean readOff = solution.routes().stream().anyMatch(working -> working.cost().ideas() == 0);
+    return sound(solution, isValue(solution) && !readOff ? 2 : 1);
+  }
+
+  /** The same with a number of routes that must go through. */
+  static Optional<String> sound(Solution solution, int routes) {
     if (solution.answer() instanceof Answer.None
         || solution.answer() instanceof Answer.Enclosed
         || solution.answer() instanceof Answer.Values
         || !solution.second().agrees()) {
       return Optional.of("the ask has no single answer here");
     }
-    boolean readOff = solution.routes().stream().anyMatch(working -> working.cost().ideas() == 0);
-    int routes = isValue(solution) && !readOff ? 2 : 1;
     return solution.routes().size() < routes
         ? Optional.of(
             routes == 2 ? "fewer than two routes confirm the key" : "no route goes through")
         : Optional.empty();
   }
 
-  private static Optional<String> answer(Solution solution, AnswerWish wish) {
+  /** Why an answer is not as wished, if it is not. */
+  static Optional<String> answer(Solution solution, AnswerWish wish) {
     boolean holds =
         numbers(solution.answer())
             .map(numbers -> numbers.stream().allMatch(wish::holds))
@@ -104,7 +162,7 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
     return Optional.of(found);
   }
 
-  private static Optional<String> working(Solution solution, WorkingWish wish) {
+  private static Optional<String> working(Solution solution, WorkingWish wish, int usualSlips) {
     Set<String> routes = solution.routes().stream().map(Working::route).collect(Collectors.toSet());
     for (String route : wish.with()) {
       if (!routes.contains(route)) {
@@ -123,7 +181,7 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
                 .formatted(shorter.route(), shorter.times(), shorter.than()));
       }
     }
-    int least = wish.slips().orElse(isValue(solution) ? USUAL_SLIPS : 0);
+    int least = wish.slips().orElse(usualSlips);
     if (wrongAnswers(solution) < least) {
       return Optional.of("slips give fewer than %d wrong answers".formatted(least));
     }

@@ -3,14 +3,16 @@ package rootwright.composing.blueprint;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import rootwright.composing.family.AskFamily;
 import rootwright.composing.family.Families;
+import rootwright.composing.pattern.Patterns;
 import rootwright.working.route.DiscriminantRoutes;
 import rootwright.working.route.ImageRoutes;
 import rootwright.working.route.RealRootRoutes;
@@ -25,24 +27,29 @@ public final class KnownNames {
 
   /** The names of all routes, those of single kinds of ask included. */
   public static final Set<String> ROUTES =
-      Stream.of(
-              Routes.ALL,
-              DiscriminantRoutes.before(List.of()),
-              ResidueRoutes.ALL,
-              RootRoutes.ALL,
-              RealRootRoutes.ALL,
-              ImageRoutes.in(Optional.empty()))
-          .flatMap(Collection::stream)
-          .map(route -> route.name())
-          .collect(Collectors.toCollection(TreeSet::new));
+      with(
+          StatementNames.ROUTES,
+          Stream.of(
+                  Routes.ALL,
+                  DiscriminantRoutes.before(List.of()),
+                  ResidueRoutes.ALL,
+                  RootRoutes.ALL,
+                  RealRootRoutes.ALL,
+                  ImageRoutes.in(Optional.empty()))
+              .flatMap(Collection::stream)
+              .map(route -> route.name()));
 
   /** The names of all slips. */
   public static final Set<String> SLIPS =
-      Stream.concat(Slips.ALL.stream(), ImageSlips.ALL.stream())
-          .map(slip -> slip.name())
-          .collect(Collectors.toCollection(TreeSet::new));
+      with(
+          StatementNames.SLIPS,
+          Stream.concat(Slips.ALL.stream(), ImageSlips.ALL.stream()).map(slip -> slip.name()));
 
   private KnownNames() {}
+
+  private static Set<String> with(Set<String> some, Stream<String> more) {
+    return Stream.concat(some.stream(), more).collect(Collectors.toCollection(TreeSet::new));
+  }
 
   /** A sentence for each name in an order that means nothing, with the nearest that does. */
   static List<String> contradictions(Blueprint blueprint) {
@@ -54,17 +61,27 @@ public final class KnownNames {
     unknown("route", routes, ROUTES, found);
     unknown("slip", new TreeSet<>(working.traps()), SLIPS, found);
     if (blueprint.ask() instanceof AskWish.OfFamily family) {
-      Set<String> families = families();
+      Set<String> families = families().keySet();
       unknown("family", Set.of(family.name()), families, found);
     } else if (blueprint.ask() instanceof AskWish.Surprise surprise) {
-      unknown("kind of ask", new TreeSet<>(surprise.kinds()), Families.kinds(), found);
+      unknown("kind of ask", new TreeSet<>(surprise.kinds()), kinds(), found);
     }
     return found;
   }
 
-  /** The names of all families. */
-  private static Set<String> families() {
-    return Families.ALL.stream().map(AskFamily::name).collect(Collectors.toSet());
+  /** Every family with what its problems ask: asks about one polynomial, then other statements. */
+  public static Map<String, String> families() {
+    Map<String, String> families = new LinkedHashMap<>();
+    Families.ALL.forEach(family -> families.put(family.name(), family.words()));
+    Patterns.ALL.forEach(pattern -> families.put(pattern.name(), pattern.words()));
+    return families;
+  }
+
+  /** The names of all kinds of ask that can be ordered. */
+  public static Set<String> kinds() {
+    Set<String> kinds = new TreeSet<>(Families.kinds());
+    Patterns.ALL.forEach(pattern -> kinds.add(pattern.kind()));
+    return kinds;
   }
 
   private static void unknown(

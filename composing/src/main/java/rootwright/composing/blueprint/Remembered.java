@@ -11,6 +11,7 @@ import rootwright.algebra.polynomial.Polynomial;
 import rootwright.composing.twin.Fingerprint;
 import rootwright.composing.twin.Twin;
 import rootwright.working.problem.Problem;
+import rootwright.working.solve.Given;
 
 /**
  * The problems that were looked at or are to be kept away from, and how a new one is related to
@@ -19,7 +20,7 @@ import rootwright.working.problem.Problem;
 final class Remembered {
 
   private final Set<String> known;
-  private final Map<String, Problem> seen = new HashMap<>();
+  private final Map<String, Given> seen = new HashMap<>();
   private final Map<Polynomial, List<Problem>> picked = new HashMap<>();
 
   Remembered(Set<String> known) {
@@ -27,12 +28,12 @@ final class Remembered {
   }
 
   /** Why a candidate is no new problem, the relation named; it is remembered if it is one. */
-  Optional<String> against(Problem candidate) {
+  Optional<String> against(Given candidate) {
     String fingerprint = Fingerprint.of(candidate).text();
     if (known.contains(fingerprint)) {
       return Optional.of("a twin of a problem to stay away from");
     }
-    Problem earlier = seen.putIfAbsent(fingerprint, candidate);
+    Given earlier = seen.putIfAbsent(fingerprint, candidate);
     return Optional.ofNullable(earlier)
         .map(
             there ->
@@ -42,8 +43,18 @@ final class Remembered {
                         .orElse("the same in other clothes"));
   }
 
+  /** Whether {@link #against} would find nothing; remembers nothing. */
+  boolean isNew(Given candidate) {
+    String fingerprint = Fingerprint.of(candidate).text();
+    return !known.contains(fingerprint) && !seen.containsKey(fingerprint);
+  }
+
   /** Reports problems picked before whose roots are those of a new one, moved; and remembers it. */
-  List<String> shifts(Problem problem) {
+  List<String> shifts(Given given) {
+    return given.problem().map(this::shifts).orElse(List.of());
+  }
+
+  private List<String> shifts(Problem problem) {
     List<Problem> alike =
         picked.computeIfAbsent(centred(problem.polynomial()), key -> new ArrayList<>());
     List<String> found = new ArrayList<>();

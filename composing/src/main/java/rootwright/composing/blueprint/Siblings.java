@@ -14,10 +14,14 @@ import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.value.RationalValue;
 import rootwright.composing.level.Level;
 import rootwright.composing.option.Choices;
+import rootwright.composing.pattern.AnswerSort;
 import rootwright.composing.twin.Fingerprint;
+import rootwright.working.Subjects;
 import rootwright.working.answer.Answer;
+import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Problem;
+import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.solve.Solution;
 
@@ -36,15 +40,17 @@ public final class Siblings {
 
   private final Kinds kinds;
   private final Composer composer;
+  private final Subjects subjects;
 
   /** With the kinds of ask to work candidates by. */
   public Siblings(Kinds kinds) {
     this.kinds = kinds;
     this.composer = new Composer(kinds);
+    this.subjects = new Subjects(kinds);
   }
 
   /**
-   * Finds siblings.
+   * Finds siblings of a problem about the roots of one polynomial.
    *
    * @param many how many
    * @param seed what chance starts from
@@ -54,16 +60,57 @@ public final class Siblings {
   public Composition of(Problem problem, int many, long seed, ComposingControl control)
       throws UnreadableException {
     Solution original = kinds.solve(problem, ClassProfile.EVERYTHING);
-    Optional<String> unfit = Judgement.sound(original);
-    if (unfit.isPresent()) {
-      throw new ContradictoryBlueprintException(
-          List.of("this problem has no siblings: " + unfit.get()));
-    }
+    sound(original);
     return composer.compose(
         blueprint(problem, original.answer(), many, seed),
         Set.of(Fingerprint.of(problem).text()),
         new Versions(original),
         control);
+  }
+
+  /**
+   * Finds siblings of any statement: of one that is not about the roots of one polynomial with
+   * numbers, by the patterns that make such statements, and by other numbers in its place.
+   *
+   * @param many how many
+   * @param seed what chance starts from
+   * @throws ContradictoryBlueprintException if the problem has no single answer
+   * @throws UnreadableException if the statement cannot be read or worked
+   */
+  public Composition of(Statement statement, int many, long seed, ComposingControl control)
+      throws UnreadableException {
+    if (!subjects.standsAlone(statement)) {
+      Composition scanned = of(ProblemReader.read(statement), many, seed, control);
+      if (!scanned.problems().isEmpty() || control.isStopped()) {
+        return scanned;
+      }
+    }
+    Solution original = subjects.work(statement, ClassProfile.EVERYTHING);
+    sound(original);
+    List<StatementAsk> asks = new ArrayList<>();
+    for (StatementSource source : new GivenStatement(statement, subjects).sources()) {
+      asks.add(new StatementAsk(statement.find(), AnswerSort.SURDS, source, subjects));
+    }
+    Blueprint order =
+        Blueprint.USUAL
+            .withAsk(new AskWish.Given(statement.find()))
+            .withAnswer(formOf(original.answer()))
+            .withMany(many)
+            .withSeed(seed);
+    return composer.compose(
+        asks,
+        order,
+        Set.of(Fingerprint.of(original.given()).text()),
+        new Versions(original),
+        control);
+  }
+
+  private static void sound(Solution original) {
+    Optional<String> unfit = Judgement.sound(original, 1);
+    if (unfit.isPresent()) {
+      throw new ContradictoryBlueprintException(
+          List.of("this problem has no siblings: " + unfit.get()));
+    }
   }
 
   /**
@@ -88,7 +135,8 @@ public final class Siblings {
     @Override
     public Optional<String> against(Solution solution, Choices choices) {
       for (Choices other : taken) {
-        if (other.key().value().equals(solution.answer())) {
+        if (other.key().value().equals(solution.answer())
+            && !(solution.answer() instanceof Answer.Truth)) {
           return Optional.of("its key is that of another version");
         }
         if (holdsKeyOf(choices, other) || holdsKeyOf(other, choices)) {
@@ -109,7 +157,9 @@ public final class Siblings {
 
   /** Why a problem is no sibling of another, keys apart; empty if it is one. */
   static Optional<String> refusal(Solution solution, Solution original) {
-    Optional<String> unsound = Judgement.sound(solution);
+    Optional<String> unsound =
+        Judgement.sound(solution, Math.min(2, original.routes().size()))
+            .or(() -> Judgement.answer(solution, formOf(original.answer())));
     if (unsound.isPresent()) {
       return unsound;
     }
@@ -170,6 +220,11 @@ public final class Siblings {
           ? new AnswerWish.Whole()
           : new AnswerWish.Fraction(
               key.number().denominator().min(BigInteger.valueOf(LARGEST_DENOMINATOR)).longValue());
+    }
+    if (answer instanceof Answer.Solutions all
+        && all.values().stream()
+            .allMatch(value -> value instanceof RationalValue key && key.number().isInteger())) {
+      return new AnswerWish.Whole();
     }
     return new AnswerWish.Any();
   }

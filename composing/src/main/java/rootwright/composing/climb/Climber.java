@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeSet;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
 import rootwright.composing.blueprint.AskWish;
@@ -15,11 +16,14 @@ import rootwright.composing.blueprint.Composer;
 import rootwright.composing.blueprint.ComposingControl;
 import rootwright.composing.blueprint.ContradictoryBlueprintException;
 import rootwright.composing.blueprint.Effort;
+import rootwright.composing.blueprint.KnownNames;
 import rootwright.composing.blueprint.PolynomialWish;
 import rootwright.composing.blueprint.WorkingWish;
 import rootwright.composing.family.AskFamily;
 import rootwright.composing.family.Families;
 import rootwright.composing.level.Level;
+import rootwright.composing.pattern.Pattern;
+import rootwright.composing.pattern.Patterns;
 import rootwright.working.kind.Kinds;
 import rootwright.working.step.Idea;
 
@@ -45,13 +49,30 @@ public final class Climber {
    * Composes a climb.
    *
    * @param wish what the polynomials are to be like
+   * @param kinds the kinds of ask that may come up after the read-off; empty for values
    * @param seed what chance starts from
    * @param known fingerprints of problems to stay away from
    * @throws ContradictoryBlueprintException if there can be no such polynomials
    */
-  public Climb climb(PolynomialWish wish, long seed, Set<String> known, ComposingControl control)
+  public Climb climb(
+      PolynomialWish wish,
+      Set<String> kinds,
+      long seed,
+      Set<String> known,
+      ComposingControl control)
       throws UnreadableException {
-    Chain best = new Search(candidates(wish, seed, known, control)).best();
+    Set<String> unknown = new TreeSet<>(kinds);
+    unknown.removeAll(KnownNames.kinds());
+    if (!unknown.isEmpty()) {
+      throw new ContradictoryBlueprintException(
+          unknown.stream()
+              .map(
+                  kind ->
+                      "there is no kind of ask “%s”; the nearest is %s"
+                          .formatted(kind, KnownNames.nearest(kind, KnownNames.kinds())))
+              .toList());
+    }
+    Chain best = new Search(candidates(wish, kinds, seed, known, control)).best();
     return new Climb(best.steps(), missing(best, wish.degree()));
   }
 
@@ -64,7 +85,11 @@ public final class Climber {
   }
 
   private List<Candidate> candidates(
-      PolynomialWish wish, long seed, Set<String> known, ComposingControl control)
+      PolynomialWish wish,
+      Set<String> kinds,
+      long seed,
+      Set<String> known,
+      ComposingControl control)
       throws UnreadableException {
     List<Candidate> found = new ArrayList<>();
     Blueprint order =
@@ -73,25 +98,38 @@ public final class Climber {
             .withWorking(WorkingWish.USUAL.withSlips(OptionalInt.of(0)))
             .withMany(1);
     long next = seed;
-    for (AskFamily family : Families.ALL) {
-      if (!family.kind().equals(Families.VALUE)) {
-        continue;
-      }
-      for (String ask : family.asks(wish.degree())) {
-        try {
-          composer
-              .compose(order.withAsk(new AskWish.Given(ask)).withSeed(next++), known, control)
-              .problems()
-              .forEach(composed -> Candidate.of(composed).ifPresent(found::add));
-        } catch (ContradictoryBlueprintException contradictory) {
-          if (!order.contradictions().isEmpty()) {
-            throw contradictory;
-          }
-          // An ask that has no single answer for this degree is left out of the climb.
+    for (AskWish ask : asks(wish.degree(), kinds)) {
+      try {
+        composer
+            .compose(order.withAsk(ask).withSeed(next++), known, control)
+            .problems()
+            .forEach(composed -> Candidate.of(composed).ifPresent(found::add));
+      } catch (ContradictoryBlueprintException contradictory) {
+        if (!order.contradictions().isEmpty()) {
+          throw contradictory;
         }
+        // An ask that has no single answer for this degree is left out of the climb.
       }
     }
     return found;
+  }
+
+  /** The asks of these kinds, and in any case those that are read off, to begin with. */
+  private static List<AskWish> asks(int degree, Set<String> kinds) {
+    List<AskWish> asks = new ArrayList<>();
+    for (AskFamily family : Families.ALL) {
+      boolean wished =
+          kinds.isEmpty() ? family.kind().equals(Families.VALUE) : kinds.contains(family.kind());
+      if (wished || family.equals(Families.ALL.get(0))) {
+        family.asks(degree).forEach(ask -> asks.add(new AskWish.Given(ask)));
+      }
+    }
+    for (Pattern pattern : Patterns.ALL) {
+      if (kinds.contains(pattern.kind())) {
+        asks.add(new AskWish.OfFamily(pattern.name()));
+      }
+    }
+    return asks;
   }
 
   /** A problem that may stand in a climb. */

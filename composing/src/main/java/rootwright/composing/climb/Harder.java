@@ -24,12 +24,15 @@ import rootwright.composing.blueprint.WorkingWish;
 import rootwright.composing.family.AskFamily;
 import rootwright.composing.family.Families;
 import rootwright.composing.level.Level;
+import rootwright.composing.pattern.Patterns;
 import rootwright.composing.twin.Fingerprint;
+import rootwright.working.Subjects;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
+import rootwright.working.solve.Solution;
 
 /**
  * A problem of the next level: the same ask with other numbers if that can be so hard, else the
@@ -44,11 +47,13 @@ public final class Harder {
 
   private final Kinds kinds;
   private final Composer composer;
+  private final Subjects subjects;
 
   /** With the kinds of ask to work candidates by. */
   public Harder(Kinds kinds) {
     this.kinds = kinds;
     this.composer = new Composer(kinds, LITTLE);
+    this.subjects = new Subjects(kinds);
   }
 
   /**
@@ -60,10 +65,12 @@ public final class Harder {
    * @throws ContradictoryBlueprintException if the problem has no level or the highest
    * @throws UnreadableException if its ask cannot be read for other polynomials
    */
-  public Composition than(Problem problem, long seed, Set<String> known, ComposingControl control)
+  public Composition than(
+      Statement statement, long seed, Set<String> known, ComposingControl control)
       throws UnreadableException {
+    Solution solution = subjects.work(statement, ClassProfile.EVERYTHING);
     int level =
-        Level.of(kinds.solve(problem, ClassProfile.EVERYTHING))
+        Level.of(solution)
             .map(Level::number)
             .orElseThrow(
                 () ->
@@ -74,11 +81,15 @@ public final class Harder {
           List.of("the problem is at the highest level, %d, already".formatted(HIGHEST_LEVEL)));
     }
     Set<String> taken = new LinkedHashSet<>(known);
-    taken.add(Fingerprint.of(problem).text());
+    taken.add(Fingerprint.of(solution.given()).text());
+    List<Blueprint> orders =
+        subjects.standsAlone(statement)
+            ? orders(statement, solution)
+            : orders(ProblemReader.read(statement));
     Optional<Composition> last = Optional.empty();
     for (int wanted = level + 1; wanted <= HIGHEST_LEVEL; wanted++) {
-      for (String ask : asks(problem)) {
-        Optional<Composition> tried = tried(order(problem, ask, wanted, seed), taken, control);
+      for (Blueprint order : orders) {
+        Optional<Composition> tried = tried(atLevel(order, wanted).withSeed(seed), taken, control);
         if (tried.isPresent() && !tried.get().problems().isEmpty()) {
           return tried.get();
         }
@@ -87,6 +98,28 @@ public final class Harder {
     }
     return last.orElseThrow(
         () -> new ContradictoryBlueprintException(List.of("no ask of its kind could be tried")));
+  }
+
+  private List<Blueprint> orders(Problem problem) throws UnreadableException {
+    List<Blueprint> orders = new ArrayList<>();
+    for (String ask : asks(problem)) {
+      orders.add(order(problem, ask));
+    }
+    return orders;
+  }
+
+  /** The same ask with other numbers, then the other patterns of its kind. */
+  private static List<Blueprint> orders(Statement statement, Solution solution) {
+    List<AskWish> wishes = new ArrayList<>(List.of(new AskWish.Given(statement.find())));
+    Patterns.ALL.stream()
+        .filter(pattern -> pattern.kind().equals(solution.kind()))
+        .forEach(pattern -> wishes.add(new AskWish.OfFamily(pattern.name())));
+    return wishes.stream().map(wish -> Blueprint.USUAL.withAsk(wish).withMany(1)).toList();
+  }
+
+  private static Blueprint atLevel(Blueprint order, int level) {
+    return order.withWorking(
+        WorkingWish.USUAL.withLevel(OptionalInt.of(level)).withSlips(OptionalInt.of(0)));
   }
 
   private Optional<Composition> tried(Blueprint order, Set<String> known, ComposingControl control)
@@ -126,7 +159,7 @@ public final class Harder {
         .ask();
   }
 
-  private static Blueprint order(Problem problem, String ask, int level, long seed) {
+  private static Blueprint order(Problem problem, String ask) {
     PolynomialWish wish =
         PolynomialWish.USUAL
             .withDegree(problem.degree())
@@ -136,9 +169,6 @@ public final class Harder {
         .withAsk(new AskWish.Given(ask))
         .withPolynomial(wish)
         .withAnswer(new AnswerWish.Fraction(12))
-        .withWorking(
-            WorkingWish.USUAL.withLevel(OptionalInt.of(level)).withSlips(OptionalInt.of(0)))
-        .withMany(1)
-        .withSeed(seed);
+        .withMany(1);
   }
 }

@@ -6,8 +6,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.FormulaExpansion;
 import rootwright.algebra.notation.FormulaNames;
+import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.MultivariatePolynomial;
+import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.AskedReader;
 import rootwright.working.route.Working;
@@ -70,12 +75,26 @@ final class Features {
     found.add(new Feature(name, words, Rational.of(amount), Rational.of(hundredths, 100)));
   }
 
+  /** Whether every polynomial that is given has the lead 1; what is no polynomial has no lead. */
   private boolean isMonic() {
-    return solution
-        .given()
-        .problem()
-        .map(problem -> problem.polynomial().lead().isOne())
-        .orElse(false);
+    Formula given = solution.given().polynomial();
+    List<Formula> all = given instanceof Formula.Listing listing ? listing.items() : List.of(given);
+    return all.stream().allMatch(this::isMonic);
+  }
+
+  private boolean isMonic(Formula formula) {
+    Map<String, Integer> names = new HashMap<>();
+    names.put(solution.given().unknown(), 0);
+    FormulaNames.in(formula).forEach(name -> names.putIfAbsent(name, names.size()));
+    try {
+      RationalFunction function = FormulaExpansion.expand(formula, names);
+      List<MultivariatePolynomial> coefficients = function.numerator().coefficientsIn(0);
+      return !function.isPolynomial()
+          || coefficients.size() < 2
+          || coefficients.get(coefficients.size() - 1).equals(MultivariatePolynomial.ONE);
+    } catch (UnreadableException noPolynomial) {
+      return true;
+    }
   }
 
   private int carriedBits() {

@@ -40,10 +40,7 @@ final class LevelWords {
 
   /** The power of ten, from 10, above every number in the working. */
   private static String bound(Working shortest) {
-    BigInteger largest =
-        shortest.steps().stream()
-            .map(step -> NumbersWritten.largest(step.shown()))
-            .reduce(BigInteger.ZERO, BigInteger::max);
+    BigInteger largest = NumbersWritten.largest(shortest);
     int digits = largest.toString().length();
     return digits > 7 ? "10^" + digits : BigInteger.TEN.pow(digits).toString();
   }

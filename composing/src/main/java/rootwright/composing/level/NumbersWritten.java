@@ -4,9 +4,10 @@ import java.math.BigInteger;
 import java.util.List;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
+import rootwright.working.route.Working;
 
 /** The numbers that stand in formulas, as they burden whoever writes them. */
-final class NumbersWritten {
+public final class NumbersWritten {
 
   private NumbersWritten() {}
 
@@ -29,12 +30,19 @@ final class NumbersWritten {
   }
 
   /** The largest numerator or denominator written out in a formula, without its sign; 0 if none. */
-  static BigInteger largest(Formula formula) {
+  public static BigInteger largest(Formula formula) {
     BigInteger own =
         formula instanceof Formula.Numeral numeral
             ? numeral.value().numerator().abs().max(numeral.value().denominator())
             : BigInteger.ZERO;
     return formula.parts().stream().map(NumbersWritten::largest).reduce(own, BigInteger::max);
+  }
+
+  /** The largest numerator or denominator written out in a working, without its sign; 0 if none. */
+  public static BigInteger largest(Working working) {
+    return working.steps().stream()
+        .map(step -> largest(step.shown()))
+        .reduce(BigInteger.ZERO, BigInteger::max);
   }
 
   /** Whether a number that is not whole is written out. */

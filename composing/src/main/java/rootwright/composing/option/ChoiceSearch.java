@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import rootwright.algebra.number.Rational;
+import rootwright.working.answer.Answer;
 import rootwright.working.solve.Solution;
 import rootwright.working.step.Idea;
 
@@ -151,6 +152,9 @@ final class ChoiceSearch {
   }
 
   private String why(int offered, int wanted, List<WrongValue> all) {
+    if (solution.answer() instanceof Answer.Truth) {
+      return "the answer is yes or no, so there are no %d choices".formatted(wanted);
+    }
     long far = all.stream().filter(wrong -> !rules.nearInSize(wrong)).count();
     String known =
         all.isEmpty()

@@ -7,6 +7,7 @@ import java.util.HexFormat;
 import java.util.Optional;
 import java.util.stream.Stream;
 import rootwright.working.problem.Problem;
+import rootwright.working.solve.Given;
 
 /**
  * A short stable text that a problem shares with the problems that are the same in other clothes:
@@ -33,6 +34,25 @@ public record Fingerprint(String text) {
         Stream.of(Optional.of(pair), pair.mirrored(), reversed, reversed.flatMap(Pair::mirrored))
             .flatMap(Optional::stream)
             .map(Pair::text)
+            .min(String::compareTo)
+            .orElseThrow();
+    return new Fingerprint(first.length() <= LONGEST ? first : shortened(first));
+  }
+
+  /**
+   * The fingerprint of any statement. One that is not about the roots of one polynomial with
+   * numbers alone is known up to scaling, renaming its letters and roots, and mirroring where all
+   * of it can be mirrored.
+   */
+  public static Fingerprint of(Given given) {
+    Optional<Problem> problem = given.problem();
+    if (problem.isPresent()) {
+      return of(problem.get());
+    }
+    StatementForm form = new StatementForm(given);
+    String first =
+        Stream.of(Optional.of(form.text()), form.mirrored())
+            .flatMap(Optional::stream)
             .min(String::compareTo)
             .orElseThrow();
     return new Fingerprint(first.length() <= LONGEST ? first : shortened(first));

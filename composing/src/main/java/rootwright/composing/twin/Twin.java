@@ -11,6 +11,7 @@ import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.working.ask.AskedReader;
 import rootwright.working.problem.Problem;
+import rootwright.working.solve.Given;
 
 /**
  * The relation found between two problems.
@@ -31,6 +32,42 @@ public record Twin(Relation relation, String words) {
       return Optional.empty();
     }
     return clothes(earlier, later).or(() -> shift(earlier, later));
+  }
+
+  /**
+   * The relation of any statement to an earlier one; empty if there is none.
+   *
+   * @param earlier a statement already used or offered
+   * @param later the new one
+   */
+  public static Optional<Twin> relation(Given earlier, Given later) {
+    Optional<Problem> before = earlier.problem();
+    Optional<Problem> after = later.problem();
+    if (before.isPresent() && after.isPresent()) {
+      return relation(before.get(), after.get());
+    }
+    if (before.isPresent() || after.isPresent()) {
+      return Optional.empty();
+    }
+    StatementForm from = new StatementForm(earlier);
+    String wanted = new StatementForm(later).text();
+    Optional<Relation> relation =
+        from.text().equals(wanted)
+            ? Optional.of(clothesOf(earlier, later))
+            : from.mirrored().filter(wanted::equals).map(mirrored -> Relation.MIRRORED);
+    return relation.map(found -> new Twin(found, found.words()));
+  }
+
+  /** What two statements that are the same up to scaling and renaming differ in. */
+  private static Relation clothesOf(Given earlier, Given later) {
+    if (!earlier.polynomial().equals(later.polynomial())
+        && earlier.find().equals(later.find())
+        && earlier.unknown().equals(later.unknown())) {
+      return Relation.SCALED;
+    }
+    return earlier.find().equals(later.find()) && earlier.conditions().equals(later.conditions())
+        ? Relation.SAME
+        : Relation.RENAMED;
   }
 
   private static Optional<Twin> clothes(Problem earlier, Problem later) {

@@ -53,10 +53,12 @@ class CoachOrdersTest {
       assertThat(composed.solution().routes()).hasSizeGreaterThanOrEqualTo(2);
       assertThat(composed.solution().second().agrees()).isTrue();
       assertThat(key(composed).isInteger()).isTrue();
-      assertThat(RationalRoots.of(composed.problem().polynomial())).isEmpty();
-      assertThat(composed.problem().polynomial().isSquarefree()).isTrue();
+      assertThat(RationalRoots.of(composed.solution().given().problem().orElseThrow().polynomial()))
+          .isEmpty();
+      assertThat(composed.solution().given().problem().orElseThrow().polynomial().isSquarefree())
+          .isTrue();
       assertThat(Level.of(composed.solution()).orElseThrow().number()).isEqualTo(3);
-      assertThat(fingerprints.add(Fingerprint.of(composed.problem()).text())).isTrue();
+      assertThat(fingerprints.add(Fingerprint.of(composed.solution().given()).text())).isTrue();
     }
     assertThat(composition.counts()).isNotEmpty().allMatch(count -> count.seen() > 0);
     assertThat(composition.rejected()).containsKey("another level");
@@ -108,12 +110,20 @@ class CoachOrdersTest {
             compose(order.withPolynomial(order.polynomial().withReal(new RealWish.All())))
                 .problems())
         .hasSize(4)
-        .allMatch(each -> SturmSequence.of(each.problem().polynomial()).count() == 4);
+        .allMatch(
+            each ->
+                SturmSequence.of(each.solution().given().problem().orElseThrow().polynomial())
+                        .count()
+                    == 4);
     assertThat(
             compose(order.withPolynomial(order.polynomial().withReal(new RealWish.NotAll())))
                 .problems())
         .hasSize(4)
-        .allMatch(each -> SturmSequence.of(each.problem().polynomial()).count() < 4);
+        .allMatch(
+            each ->
+                SturmSequence.of(each.solution().given().problem().orElseThrow().polynomial())
+                        .count()
+                    < 4);
   }
 
   @Test
@@ -121,7 +131,8 @@ class CoachOrdersTest {
     Blueprint order = Blueprint.of("Π (1 + r)", 3, 5, 9);
     assertThat(compose(order.withPolynomial(order.polynomial().withLead(2, 5))).problems())
         .hasSize(5)
-        .noneMatch(each -> each.problem().polynomial().lead().isOne());
+        .noneMatch(
+            each -> each.solution().given().problem().orElseThrow().polynomial().lead().isOne());
   }
 
   @Test
@@ -200,7 +211,7 @@ class CoachOrdersTest {
 
   private static Set<String> asks(Composition composition) {
     Set<String> asks = new HashSet<>();
-    composition.problems().forEach(each -> asks.add(each.problem().ask().toString()));
+    composition.problems().forEach(each -> asks.add(each.statement().find()));
     return asks;
   }
 

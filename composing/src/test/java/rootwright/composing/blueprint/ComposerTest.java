@@ -25,21 +25,21 @@ class ComposerTest {
     Composition first = composer.compose(cubics(5, 41), Set.of(), ScanControl.alone());
     Composition again = composer.compose(cubics(5, 41), Set.of(), ScanControl.alone());
     Composition other = composer.compose(cubics(5, 42), Set.of(), ScanControl.alone());
-    assertThat(again.problems().stream().map(Composed::problem).toList())
-        .isEqualTo(first.problems().stream().map(Composed::problem).toList());
-    assertThat(other.problems().stream().map(Composed::problem).toList())
-        .isNotEqualTo(first.problems().stream().map(Composed::problem).toList());
+    assertThat(again.problems().stream().map(Composed::statement).toList())
+        .isEqualTo(first.problems().stream().map(Composed::statement).toList());
+    assertThat(other.problems().stream().map(Composed::statement).toList())
+        .isNotEqualTo(first.problems().stream().map(Composed::statement).toList());
   }
 
   @Test
   void whatIsKnownIsNotComposedAgain() throws Exception {
     Composition first = composer.compose(cubics(5, 41), Set.of(), ScanControl.alone());
     Set<String> known = new HashSet<>();
-    first.problems().forEach(p -> known.add(Fingerprint.of(p.problem()).text()));
+    first.problems().forEach(p -> known.add(Fingerprint.of(p.solution().given()).text()));
     Composition second = composer.compose(cubics(5, 41), known, ScanControl.alone());
     assertThat(second.problems())
         .isNotEmpty()
-        .noneMatch(p -> known.contains(Fingerprint.of(p.problem()).text()));
+        .noneMatch(p -> known.contains(Fingerprint.of(p.solution().given()).text()));
   }
 
   /** Six monic irreducible cubics with coefficients up to 2 have three real roots; with 1, none. */

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import rootwright.composing.scan.ScanControl;
 import rootwright.composing.scan.ScanState;
 import rootwright.working.kind.Kinds;
-import rootwright.working.problem.Problem;
+import rootwright.working.problem.Statement;
 
 /** What watching, stopping, going on and more workers change: the time, and nothing else. */
 class LongOrdersTest {
@@ -31,8 +31,8 @@ class LongOrdersTest {
 
   private final Composer composer = new Composer(new Kinds());
 
-  private static List<Problem> problems(Composition composition) {
-    return composition.problems().stream().map(Composed::problem).toList();
+  private static List<Statement> problems(Composition composition) {
+    return composition.problems().stream().map(Composed::statement).toList();
   }
 
   @Test

@@ -22,6 +22,7 @@ class ClimberTest {
   private Climb climb(int degree, long seed, Set<String> known) throws Exception {
     return climber.climb(
         PolynomialWish.USUAL.withDegree(degree),
+        Set.of(),
         seed,
         known,
         ComposingControl.of(ScanControl.alone()));
@@ -58,7 +59,7 @@ class ClimberTest {
 
   private static List<String> problems(Climb climb) {
     return climb.steps().stream()
-        .map(step -> Fingerprint.of(step.composed().problem()).text())
+        .map(step -> Fingerprint.of(step.composed().solution().given()).text())
         .toList();
   }
 }

@@ -58,6 +58,9 @@ public final class CompositionContract {
   /** One composed problem with everything a sheet and a coach need. */
   public static ObjectNode problem(Composed composed, FormulaForms forms) {
     ObjectNode node = SolutionContract.of(composed.solution(), forms);
+    // As it is typed, conditions and all, so that it can be worked, kept and varied as it is.
+    node.put("polynomial", composed.statement().polynomial());
+    node.put("find", composed.statement().find());
     Margin margin = Margin.of(composed);
     margin
         .level()

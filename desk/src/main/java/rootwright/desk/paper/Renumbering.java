@@ -99,14 +99,17 @@ final class Renumbering {
 
   /** The sibling in the words of the first: read anew, so that its text is what was worked. */
   private Optional<Worked> reworked(Statement like, Composed composed) throws UnreadableException {
-    Problem original = ProblemReader.read(like);
+    Optional<Problem> sibling = composed.solution().given().problem();
     Statement statement =
-        new Statement(
-            PlainWriter.write(
-                PolynomialFormula.of(composed.problem().polynomial(), original.unknown())),
-            like.find(),
-            like.roots(),
-            like.unknown());
+        sibling.isEmpty() || like.polynomial().isBlank()
+            ? composed.statement()
+            : new Statement(
+                PlainWriter.write(
+                    PolynomialFormula.of(
+                        sibling.get().polynomial(), ProblemReader.read(like).unknown())),
+                like.find(),
+                like.roots(),
+                like.unknown());
     Solution solution = checker.read(statement);
     return solution.answer().equals(composed.solution().answer())
         ? Optional.of(new Worked(statement, solution))

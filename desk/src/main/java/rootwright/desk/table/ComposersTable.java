@@ -28,9 +28,8 @@ import rootwright.composing.climb.Harder;
 import rootwright.composing.scan.ScanControl;
 import rootwright.composing.twin.Fingerprint;
 import rootwright.composing.twin.Twin;
-import rootwright.working.ask.ProblemReader;
+import rootwright.working.Subjects;
 import rootwright.working.kind.Kinds;
-import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 
 /** What a coach does at the composer's table. Safe to use from several threads. */
@@ -40,6 +39,7 @@ public final class ComposersTable {
   private final Siblings siblings;
   private final Climber climber;
   private final Harder harder;
+  private final Subjects subjects;
 
   /** With the kinds of ask to work candidates by. */
   public ComposersTable(Kinds kinds) {
@@ -47,6 +47,7 @@ public final class ComposersTable {
     siblings = new Siblings(kinds);
     climber = new Climber(kinds);
     harder = new Harder(kinds);
+    subjects = new Subjects(kinds);
   }
 
   /** An order as YAML that {@link #readBlueprint} reads back. */
@@ -96,8 +97,7 @@ public final class ComposersTable {
    */
   public Composition siblings(Statement statement, int many, long seed, Attention attention)
       throws UnreadableException {
-    Problem problem = ProblemReader.read(statement);
-    return withWorkers(attention, control -> siblings.of(problem, many, seed, control));
+    return withWorkers(attention, control -> siblings.of(statement, many, seed, control));
   }
 
   /**
@@ -123,8 +123,7 @@ public final class ComposersTable {
    */
   public Composition harder(Statement statement, Set<String> known, long seed, Attention attention)
       throws UnreadableException {
-    Problem problem = ProblemReader.read(statement);
-    return withWorkers(attention, control -> harder.than(problem, seed, known, control));
+    return withWorkers(attention, control -> harder.than(statement, seed, known, control));
   }
 
   /**
@@ -132,12 +131,14 @@ public final class ComposersTable {
    *
    * @param degree the degree of every polynomial
    * @param size the largest coefficient by size
+   * @param kinds the kinds of ask that may come up after the read-off; empty for values
    * @param known fingerprints of problems to stay away from
    * @throws UnreadableException never for the asks of the house
    * @throws rootwright.composing.blueprint.ContradictoryBlueprintException if there can be no such
    *     polynomials
    */
-  public Climb climb(int degree, int size, long seed, Set<String> known, Attention attention)
+  public Climb climb(
+      int degree, int size, Set<String> kinds, long seed, Set<String> known, Attention attention)
       throws UnreadableException {
     PolynomialWish usual = PolynomialWish.USUAL;
     PolynomialWish wish =
@@ -145,7 +146,7 @@ public final class ComposersTable {
             .withDegree(degree)
             .withSize(size)
             .withLead(1, Math.max(1, Math.min(size, usual.largestLead())));
-    return withWorkers(attention, control -> climber.climb(wish, seed, known, control));
+    return withWorkers(attention, control -> climber.climb(wish, kinds, seed, known, control));
   }
 
   /**
@@ -154,7 +155,7 @@ public final class ComposersTable {
    * @throws UnreadableException if a problem cannot be read
    */
   public Optional<Twin> relation(Statement earlier, Statement later) throws UnreadableException {
-    return Twin.relation(ProblemReader.read(earlier), ProblemReader.read(later));
+    return Twin.relation(subjects.read(earlier), subjects.read(later));
   }
 
   /**
@@ -165,7 +166,7 @@ public final class ComposersTable {
    */
   public List<ShelfTwin> relations(Path shelf, Statement later)
       throws UnreadableException, IOException {
-    return new Shelf(shelf).twins(ProblemReader.read(later));
+    return new Shelf(shelf, subjects).twins(subjects.read(later));
   }
 
   /**
@@ -193,7 +194,7 @@ public final class ComposersTable {
    * @throws UnreadableException if the problem cannot be read
    */
   public String fingerprint(Statement statement) throws UnreadableException {
-    return Fingerprint.of(ProblemReader.read(statement)).text();
+    return Fingerprint.of(subjects.read(statement)).text();
   }
 
   /**
@@ -204,7 +205,7 @@ public final class ComposersTable {
   public Set<String> fingerprints(Iterable<Path> files) throws IOException {
     Set<String> known = new HashSet<>();
     for (Path file : files) {
-      known.addAll(new Shelf(file).fingerprints());
+      known.addAll(new Shelf(file, subjects).fingerprints());
     }
     return known;
   }

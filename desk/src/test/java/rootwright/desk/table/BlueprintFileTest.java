@@ -30,7 +30,6 @@ import rootwright.composing.blueprint.RealWish;
 import rootwright.composing.blueprint.RootsWish;
 import rootwright.composing.blueprint.ShorterRoute;
 import rootwright.composing.blueprint.WorkingWish;
-import rootwright.composing.family.AskFamily;
 import rootwright.composing.family.Families;
 import rootwright.working.kind.Kinds;
 
@@ -99,7 +98,7 @@ class BlueprintFileTest {
         .path("enum")
         .forEach(name -> named.add(name.asText()));
     Set<String> there = new TreeSet<>();
-    Families.ALL.stream().map(AskFamily::name).forEach(there::add);
+    there.addAll(KnownNames.families().keySet());
     assertThat(named).isEqualTo(there);
   }
 

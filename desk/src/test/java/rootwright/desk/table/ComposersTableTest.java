@@ -46,9 +46,7 @@ class ComposersTableTest {
   private final ComposersTable table = new ComposersTable(new Kinds());
 
   private static Statement statement(Composed composed) {
-    return Statement.of(
-        rootwright.algebra.notation.PlainWriter.write(composed.problem().stated()),
-        rootwright.algebra.notation.PlainWriter.write(composed.problem().ask()));
+    return Statement.of(composed.statement().polynomial(), composed.statement().find());
   }
 
   @Test

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Set;
+import java.util.TreeSet;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.composing.blueprint.Blueprint;
 import rootwright.composing.blueprint.Composed;
@@ -94,6 +95,8 @@ public final class ComposeEndpoints {
     JsonNode body = Reply.body(context);
     int degree = body.path("degree").asInt(0);
     int size = body.path("size").asInt(0);
+    Set<String> kinds = new TreeSet<>();
+    body.path("kinds").forEach(kind -> kinds.add(kind.asText()));
     long seed = body.path("seed").asLong(1);
     run(
         context,
@@ -104,6 +107,7 @@ public final class ComposeEndpoints {
                     .climb(
                         degree,
                         size,
+                        kinds,
                         seed,
                         known(body.path("besides")),
                         ComposersTable.Attention.NONE

@@ -15,7 +15,6 @@ import rootwright.composing.blueprint.Blueprint;
 import rootwright.composing.blueprint.ContradictoryBlueprintException;
 import rootwright.composing.blueprint.KnownNames;
 import rootwright.composing.blueprint.OrderEstimate;
-import rootwright.composing.family.Families;
 import rootwright.desk.Desk;
 import rootwright.desk.table.StoppedOrders;
 import rootwright.web.job.Budget;
@@ -61,10 +60,10 @@ public final class OrderEndpoints {
   private void words(Context context) {
     ObjectNode reply = JsonNodeFactory.instance.objectNode();
     ArrayNode families = reply.putArray("families");
-    Families.ALL.forEach(
-        family -> families.addObject().put("name", family.name()).put("words", family.words()));
+    KnownNames.families()
+        .forEach((name, words) -> families.addObject().put("name", name).put("words", words));
     ArrayNode kinds = reply.putArray("kinds");
-    Families.kinds().forEach(kinds::add);
+    KnownNames.kinds().forEach(kinds::add);
     Map<String, String> titles = desk.routes();
     ObjectNode routes = reply.putObject("routes");
     KnownNames.ROUTES.forEach(name -> routes.put(name, titles.getOrDefault(name, plain(name))));
