@@ -10,6 +10,7 @@ import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
 import rootwright.desk.Desk;
 import rootwright.working.problem.Statement;
 
@@ -23,6 +24,14 @@ final class WorkCommand implements Callable<Integer> {
 
   private final Console console;
   private final Desk desk;
+
+  @Parameters(
+      arity = "0..1",
+      paramLabel = "SENTENCE",
+      description =
+          "A whole problem: “Let r, s, t be the roots of x^3 - 6x^2 + 5x - 1 = 0. Find r^2 + s^2 +"
+              + " t^2.”")
+  @Nullable String sentence;
 
   @Option(
       names = "--polynomial",
@@ -97,12 +106,23 @@ final class WorkCommand implements Callable<Integer> {
     if (file != null) {
       return new ProblemFile(console, printer).work(file).code();
     }
-    if (polynomial == null && find != null && standsAlone(find)) {
+    if (sentence != null) {
+      if (polynomial != null || find != null) {
+        console.err().println("error: a whole problem stands beside --polynomial or --find");
+        return ExitStatus.UNREADABLE.code();
+      }
+      polynomial = "";
+      find = sentence;
+    }
+    if (polynomial == null && find != null && printer.standsAlone(find)) {
       polynomial = "";
     }
     if (polynomial == null || find == null) {
       if (!console.terminal() || json || latex) {
-        console.err().println("error: a problem needs --polynomial and --find, or --file");
+        console
+            .err()
+            .println(
+                "error: a problem needs --polynomial and --find, or a whole sentence, or --file");
         return ExitStatus.UNREADABLE.code();
       }
       polynomial = polynomial == null ? ask("polynomial: ") : polynomial;
@@ -111,11 +131,6 @@ final class WorkCommand implements Callable<Integer> {
     return printer
         .work(new Statement(polynomial, find, roots, Optional.ofNullable(unknown)))
         .code();
-  }
-
-  /** Whether an ask brings what it is about with it, so that no polynomial is missing. */
-  private boolean standsAlone(String ask) {
-    return desk.standsAlone(Statement.of("", ask));
   }
 
   private String ask(String prompt) throws IOException {

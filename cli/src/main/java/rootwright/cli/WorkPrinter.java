@@ -33,6 +33,11 @@ final class WorkPrinter {
     this.form = form;
   }
 
+  /** Whether a text brings what it is about with it, so that no polynomial is missing. */
+  boolean standsAlone(String text) {
+    return desk.standsAlone(Statement.of("", text));
+  }
+
   /** Works a problem given on the command line. */
   ExitStatus work(Statement statement) {
     return work(statement, OptionalInt.empty());

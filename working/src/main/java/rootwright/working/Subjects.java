@@ -85,9 +85,17 @@ public final class Subjects {
     return of(inquiry).work(inquiry, profile);
   }
 
-  /** Whether a statement without a polynomial is about something all the same. */
+  /**
+   * Whether a statement without a polynomial is about something all the same, or is a sentence of
+   * which more can be said than that a polynomial is missing.
+   */
   public boolean standsAlone(Statement statement) {
-    return !(of(Inquiry.of(statement)) instanceof RootsOfOnePolynomial);
+    try {
+      Inquiry inquiry = Inquiry.of(statement);
+      return !inquiry.polynomial().isEmpty() || !(of(inquiry) instanceof RootsOfOnePolynomial);
+    } catch (UnreadableException unreadable) {
+      return true;
+    }
   }
 
   private Subject of(Inquiry inquiry) {

@@ -17,6 +17,7 @@ import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.roots.Orbit;
 import rootwright.working.check.exact.Expansion;
+import rootwright.working.pasted.PastedProblem;
 import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 
@@ -34,7 +35,8 @@ public final class ProblemReader {
    * @throws UnreadableException if one of the texts cannot be read, the degree is above {@link
    *     #HIGHEST_DEGREE}, or a power in the ask is too far out to be written
    */
-  public static Problem read(Statement statement) throws UnreadableException {
+  public static Problem read(Statement typed) throws UnreadableException {
+    Statement statement = PastedProblem.plain(typed);
     String text = statement.polynomial();
     StatedPolynomial stated =
         statement.unknown().isPresent()

@@ -1,6 +1,8 @@
 package rootwright.working.subject;
 
 import java.util.List;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.pasted.PastedProblem;
 import rootwright.working.problem.Statement;
 
 /**
@@ -19,16 +21,16 @@ public record Inquiry(Statement statement, String ask, List<String> conditions) 
   }
 
   /**
-   * Takes the conditions off the ask. Words and commas inside brackets separate nothing. "Find the
-   * value of" and the like is left out; the place of an error is told in what is left.
+   * Takes the conditions off the ask. Words and commas inside brackets separate nothing. A whole
+   * sentence is cut into polynomial and ask before, "find the value of" and the like is left out;
+   * the place of an error is told in what is left.
+   *
+   * @throws UnreadableException if a sentence contradicts what is given beside it
    */
-  public static Inquiry of(Statement statement) {
-    String find = AskText.plain(statement.find(), !statement.polynomial().isBlank());
-    List<String> parts = ConditionText.split(find);
-    return new Inquiry(
-        new Statement(statement.polynomial(), find, statement.roots(), statement.unknown()),
-        parts.get(0),
-        parts.subList(1, parts.size()));
+  public static Inquiry of(Statement typed) throws UnreadableException {
+    Statement statement = PastedProblem.plain(typed);
+    List<String> parts = ConditionText.split(statement.find());
+    return new Inquiry(statement, parts.get(0), parts.subList(1, parts.size()));
   }
 
   /** The text in the place of the polynomial, without blanks round it. */

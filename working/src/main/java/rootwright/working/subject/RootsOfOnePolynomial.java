@@ -51,9 +51,10 @@ public final class RootsOfOnePolynomial implements Subject {
           new Refusal(
               "empty",
               "No polynomial is given, and the ask brings no data of its own.",
-              inquiry.statement().polynomial(),
+              inquiry.statement().find(),
               0,
-              "a polynomial, or conditions behind “if” in the ask",
+              "a polynomial, conditions behind “if”, or a whole problem like “Let r, s, t be the"
+                  + " roots of x^3 - 6x^2 + 5x - 1 = 0. Find r^2 + s^2 + t^2.”",
               ""));
     }
     if (!inquiry.conditions().isEmpty() && !inquiry.polynomial().isEmpty()) {

@@ -1,4 +1,4 @@
-package rootwright.working.subject;
+package rootwright.working.pasted;
 
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -10,7 +10,7 @@ final class AskText {
 
   private static final Pattern BIDDING =
       Pattern.compile(
-          "\\s*(?:please\\s+)?(?:find|determine|compute|evaluate|calculate|work\\s+out|what\\s+(?:is|are))\\s+(?=\\S)",
+          "\\s*(?:please\\s+)?(?:find|determine|compute|evaluate|calculate|express|work\\s+out|what\\s+(?:is|are)|what[’']s)\\s+(?=\\S)",
           Pattern.CASE_INSENSITIVE);
   private static final Pattern VALUE =
       Pattern.compile(
@@ -32,13 +32,21 @@ final class AskText {
               + "(?:are|is|do|does|will|has|have)\\s+(?<rest>[^?]+)\\??\\s*",
           Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
+  /** What ends a question or a sentence, and “in terms of p and q”. */
+  private static final Pattern END =
+      Pattern.compile(
+          "(?:\\s*(?:[.?!:,;=]|\\bequals|\\bis\\s+equal\\s+to|\\b(?:expressed\\s+)?in\\s+terms\\s+of\\s+[^=^]{1,60}))+\\s*$",
+          Pattern.CASE_INSENSITIVE);
+
   private AskText() {}
 
   /** The ask, plainer; as it stands if nothing can be left out. */
-  static String plain(String typed, boolean polynomialGiven) {
-    if (typed.length() > LONGEST) {
-      return typed;
+  static String plain(String asked, boolean polynomialGiven) {
+    if (asked.length() > LONGEST) {
+      return asked;
     }
+    String ended = END.matcher(asked).replaceFirst("");
+    String typed = ended.isBlank() ? asked : ended;
     Matcher question = QUESTION.matcher(typed);
     if (polynomialGiven && question.matches()) {
       return "%s if %s".formatted(question.group("letter"), question.group("rest").strip());
