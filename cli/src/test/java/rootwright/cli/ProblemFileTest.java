@@ -74,4 +74,14 @@ class ProblemFileTest {
     assertThat(shell.status()).isEqualTo(2);
     assertThat(shell.err()).contains("error: ", "none.txt");
   }
+
+  @Test
+  void aLineMayBeAWholeSentence() throws IOException {
+    Shell shell = work(GOOD, "Let r, s be the roots of x^2 - 5x + 3 = 0. Find r^2 + s^2.");
+
+    assertThat(shell.status()).isZero();
+    assertThat(shell.objects())
+        .extracting(o -> o.at("/answer/text").asText())
+        .containsExactly("32", "19");
+  }
 }

@@ -230,4 +230,38 @@ class WorkTest {
     assertThat(shell.status()).isZero();
     assertThat(shell.out()).contains("-\\frac{19}{11}", "76}{44");
   }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Let r, s, t be the roots of x^3-6x^2+5x-1=0. Find r^2+s^2+t^2.",
+        "If α, β, γ are the roots of x³ – 6x² + 5x – 1 = 0, find the value of α² + β² + γ².",
+        "What is the sum of the squares of the roots of $x^{3}-6x^{2}+5x-1=0$?"
+      })
+  void aWholeSentenceIsWorkedAsItsOnlyArgumentAndAsTheAsk(String sentence) {
+    Shell alone = Shell.run("work", sentence, "--json");
+    Shell asked = Shell.run("work", "--find", sentence, "--json");
+
+    assertThat(alone.status()).isZero();
+    assertThat(alone.json().at("/answer/text").asText()).isEqualTo("26");
+    assertThat(asked.json()).isEqualTo(alone.json());
+  }
+
+  @Test
+  void aSentenceThatStatesNoProblemIsRefusedWithAModel() {
+    Shell shell = Shell.run("work", "My class likes polynomials.");
+
+    assertThat(shell.status()).isEqualTo(2);
+    assertThat(shell.err()).contains("Let r, s, t be the roots of");
+  }
+
+  @Test
+  void newRootsMayBeListedAndTheSentenceListsThem() {
+    Shell shell = Shell.work("2x^3 - 3x^2 + 5x - 7", "polynomial with roots rs, st, tr");
+
+    assertThat(shell.status()).isZero();
+    assertThat(shell.out())
+        .contains("Find the polynomial whose roots are rs, rt, st.")
+        .contains("4x³ − 10x² + 21x − 49");
+  }
 }

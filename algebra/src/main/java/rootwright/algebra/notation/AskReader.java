@@ -32,7 +32,8 @@ public final class AskReader {
       return ask(phrase.get(), RootNames.usual(degree, letters));
     }
     ReadFormula read = formula(text, RootNames.usual(degree, letters));
-    return ask(read, RootNames.implied(read.formula(), text, degree, letters));
+    List<String> roots = RootNames.implied(read.formula(), text, degree, letters);
+    return ask(oneForm(read, text, roots), roots);
   }
 
   /**
@@ -48,7 +49,36 @@ public final class AskReader {
     }
     ReadFormula read = formula(text, roots);
     RootNames.requireKnown(read.formula(), text, roots, letters);
-    return ask(read, roots);
+    return ask(oneForm(read, text, roots), roots);
+  }
+
+  /** One expression for a list of all its forms: what is asked is the same polynomial. */
+  private static ReadFormula oneForm(ReadFormula read, String text, List<String> roots)
+      throws UnreadableException {
+    if (!(read.formula() instanceof Formula.Application application)
+        || !application.function().equals("polynomial with roots")
+        || application.arguments().size() < 2) {
+      return read;
+    }
+    List<Formula> listed = application.arguments();
+    Optional<Formula> one = Forms.single(listed, roots);
+    if (one.isEmpty()) {
+      String forms =
+          Forms.of(listed.get(0), roots)
+              .filter(all -> all.size() <= roots.size() * 2)
+              .map(all -> String.join(", ", all.stream().map(PlainWriter::write).toList()))
+              .orElse(PlainWriter.write(listed.get(0)));
+      throw new UnreadableException(
+          new Refusal(
+              "listed-roots",
+              "The new roots that are listed are not one expression in all its forms.",
+              text,
+              PartPlace.in(text, PlainWriter.write(listed.get(0))),
+              "one expression, or all its forms",
+              "polynomial with roots " + forms));
+    }
+    return new ReadFormula(
+        new Formula.Application(application.function(), List.of(one.get())), List.of());
   }
 
   /** The formula, also after “sum of” or “sum over the roots of”. */

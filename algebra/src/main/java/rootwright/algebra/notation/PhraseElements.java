@@ -26,6 +26,7 @@ final class PhraseElements {
     both("absolute value", PhraseElements::absolute);
     both("square root", formula -> new Formula.Radical(formula, 2));
     both("cube root", formula -> new Formula.Radical(formula, 3));
+    PLURAL.add(new Change("negatives", Formula.Negative::new));
     PLURAL.add(new Change("moduli", PhraseElements::absolute));
     String[] ordinals = {
       "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth"

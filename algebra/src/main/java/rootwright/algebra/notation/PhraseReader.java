@@ -66,6 +66,10 @@ public final class PhraseReader {
         return value(rest.get(), roots).map(change.change());
       }
     }
+    if (phrase.startsWith("polynomial with roots ")) {
+      return PhraseElements.read(phrase.substring("polynomial with roots ".length()), roots)
+          .map(root -> new Formula.Application("polynomial with roots", List.of(root)));
+    }
     if (phrase.startsWith("sum of ")) {
       return PhraseElements.read(phrase.substring("sum of ".length()), roots)
           .map(body -> new Formula.Aggregate(Formula.Aggregate.Operation.SUM, body));
@@ -73,6 +77,14 @@ public final class PhraseReader {
     if (phrase.startsWith("product of ")) {
       return PhraseElements.read(phrase.substring("product of ".length()), roots)
           .map(body -> new Formula.Aggregate(Formula.Aggregate.Operation.PRODUCT, body));
+    }
+    for (String mean : List.of("average of ", "mean of ", "arithmetic mean of ")) {
+      if (phrase.startsWith(mean)) {
+        return PhraseElements.read(phrase.substring(mean.length()), roots)
+            .filter(body -> FormulaNames.in(body).size() == 1)
+            .map(body -> new Formula.Aggregate(Formula.Aggregate.Operation.SUM, body))
+            .map(sum -> sum.over(Formula.number(roots.size())));
+      }
     }
     return Optional.empty();
   }

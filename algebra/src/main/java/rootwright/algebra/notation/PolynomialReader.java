@@ -105,9 +105,10 @@ public final class PolynomialReader {
     OneSide side = OneSide.of(placed);
     String unknown = unknown(placed, side, asked);
     List<String> names = new ArrayList<>(List.of(unknown));
-    for (String name : FormulaNames.in(side.formula())) {
-      if (!name.equals(unknown)) {
-        names.add(name);
+    for (Formula.Name name : FormulaNames.first(side.formula()).values()) {
+      requireNoIndexForPower(placed, name, unknown);
+      if (!name.spelling().equals(unknown)) {
+        names.add(name.spelling());
       }
     }
     try {
@@ -122,6 +123,21 @@ public final class PolynomialReader {
       return new StatedWithLetters(function.numerator(), names, placed.formula(), side.readings());
     } catch (PartRefusedException refused) {
       throw refused.in(text, placed.placeOf(refused.part()), PolynomialMend.of(placed, refused));
+    }
+  }
+
+  /** {@code x3 - 2x + 5}, as a page without raised digits gives it, is no polynomial in x_3. */
+  private static void requireNoIndexForPower(
+      PlacedFormula placed, Formula.Name name, String unknown) throws UnreadableException {
+    if (name.letter().equals(unknown) && !name.index().isEmpty()) {
+      int at = placed.text().offsetByCodePoints(0, placed.placeOf(name));
+      throw placed.refused(
+          "which-unknown",
+          "“%s%s” stands beside %s: a power has the sign ^."
+              .formatted(name.letter(), name.index(), unknown),
+          name,
+          "^",
+          PolynomialMend.power(placed.text(), at, name));
     }
   }
 

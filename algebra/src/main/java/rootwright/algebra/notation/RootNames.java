@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 
 /**
@@ -191,6 +192,18 @@ public final class RootNames {
   private static UnreadableException unknown(List<String> named, List<String> roots, String text) {
     String letter =
         named.stream().filter(name -> !roots.contains(name)).findFirst().orElse(named.get(0));
+    String powers = powers(letter, roots, text);
+    if (!powers.isEmpty()) {
+      return new UnreadableException(
+          new Refusal(
+              "unknown-letter",
+              "“%s” is %s with an index; a power has the sign ^."
+                  .formatted(letter.replace("_", ""), letter.substring(0, letter.indexOf('_'))),
+              text,
+              PartPlace.in(text, letter),
+              "^",
+              powers));
+    }
     String known = roots.size() > 8 ? roots.get(0) + ", …" : String.join(", ", roots);
     return refused(
         "unknown-letter",
@@ -199,6 +212,19 @@ public final class RootNames {
         text,
         letter,
         roots.isEmpty() ? "no root" : "one of " + known);
+  }
+
+  /** The text with {@code r^2} for {@code r2} wherever a root has an index; empty if none has. */
+  private static String powers(String letter, List<String> roots, String text) {
+    int index = letter.indexOf('_');
+    if (index < 0 || !roots.contains(letter.substring(0, index))) {
+      return "";
+    }
+    String mended = text;
+    for (String root : roots) {
+      mended = mended.replaceAll(Pattern.quote(root) + "(?=\\d)", root + "^");
+    }
+    return mended.equals(text) ? "" : mended;
   }
 
   private static UnreadableException refusedName(String sentence, String text, Formula item) {

@@ -66,7 +66,7 @@ final class WordPrefix {
     return parser.leaf(new Formula.Application("real roots", List.of()), first.from());
   }
 
-  /** {@code polynomial with roots (r^2)}. */
+  /** {@code polynomial with roots (r^2)}, {@code polynomial with roots r^2, s^2, t^2}. */
   static Piece polynomialWithRoots(Parser parser, Token first, int least)
       throws UnreadableException {
     expectWord(parser, "with");
@@ -74,13 +74,20 @@ final class WordPrefix {
     if (parser.peek().kind() == Token.Kind.OPEN) {
       return applied(parser, "polynomial with roots", first);
     }
-    Piece root = parser.parse(Binding.SUM);
+    List<Piece> listed = new ArrayList<>();
+    do {
+      while (!listed.isEmpty() && parser.accept(",")) {
+        // “r, s, and t” has two signs between the last two.
+      }
+      listed.add(parser.parse(Binding.SUM));
+    } while (parser.accept(","));
     Piece piece =
         parser.over(
-            new Formula.Application("polynomial with roots", List.of(root.formula())),
+            new Formula.Application(
+                "polynomial with roots", listed.stream().map(Piece::formula).toList()),
             Piece.Shape.ATOM,
             first.from(),
-            List.of(root));
+            listed);
     parser.note(parser.written(piece.from(), piece.to()), PlainWriter.write(piece.formula()));
     return piece;
   }

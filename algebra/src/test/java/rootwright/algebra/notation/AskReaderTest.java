@@ -1,6 +1,7 @@
 package rootwright.algebra.notation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.List;
@@ -134,5 +135,13 @@ class AskReaderTest {
                 .refusal()
                 .text())
         .startsWith("The letter r is neither a root (a, b)");
+  }
+
+  @Test
+  void aDigitBehindARootThatLostItsHeightIsAPower() {
+    assertThatThrownBy(() -> AskReader.read("r2+s2+t2", 3, Set.of("x")))
+        .isInstanceOfSatisfying(
+            UnreadableException.class,
+            refused -> assertThat(refused.refusal().mend()).isEqualTo("r^2+s^2+t^2"));
   }
 }

@@ -1,6 +1,7 @@
 package rootwright.algebra.notation;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.SplittableRandom;
@@ -147,5 +148,13 @@ class PolynomialReaderTest {
             .isEqualTo(polynomial);
       }
     }
+  }
+
+  @Test
+  void digitsThatLostTheirHeightArePowersNotLettersWithAnIndex() {
+    assertThatThrownBy(() -> PolynomialReader.readWithLetters("x3 - 4x2 + 2x + 6"))
+        .isInstanceOfSatisfying(
+            UnreadableException.class,
+            refused -> assertThat(refused.refusal().mend()).isEqualTo("x^3 - 4x^2 + 2x + 6"));
   }
 }

@@ -3,6 +3,7 @@ package rootwright.press.deliverable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import rootwright.algebra.notation.Forms;
 import rootwright.algebra.notation.Formula;
 import rootwright.press.document.Piece;
 import rootwright.press.paper.Form;
@@ -34,6 +35,9 @@ final class Wording {
   /** Words of an ask that this class has a sentence for. */
   private static final Set<String> WORDED =
       Set.of("discriminant", "roots", "real roots", "reduce", "polynomial with roots");
+
+  /** More new roots are described, not listed. */
+  private static final int MOST_LISTED = 6;
 
   private Wording() {}
 
@@ -71,7 +75,7 @@ final class Wording {
               equation,
               ". "));
     }
-    sentence.addAll(asked(given.find(), solution.answer()));
+    sentence.addAll(asked(given, solution.answer()));
     families(given.find(), sentence);
     return sentence;
   }
@@ -117,7 +121,8 @@ final class Wording {
     return find instanceof Formula.Application application && application.arguments().isEmpty();
   }
 
-  private static List<Piece> asked(Formula find, Answer answer) {
+  private static List<Piece> asked(Given given, Answer answer) {
+    Formula find = given.find();
     if (!(find instanceof Formula.Application application)) {
       return found(find, answer);
     }
@@ -125,14 +130,32 @@ final class Wording {
     return switch (application.function()) {
       case "discriminant" -> Piece.line("Find the discriminant.");
       case "roots" -> Piece.line("Find all its roots.");
-      case "real roots" ->
-          Piece.line("How many real roots does it have, counted with multiplicity?");
+      case "real roots" -> Piece.line("How many different real roots does it have?");
       case "reduce" ->
           Piece.line("Write ", argument, " as a polynomial of lower degree in the root.");
-      case "polynomial with roots" ->
-          Piece.line("Find a polynomial with the roots ", argument, ".");
+      case "polynomial with roots" -> newRoots(argument, given.roots());
       default -> found(find, answer);
     };
+  }
+
+  /** The new roots one by one, or in words if they are many. */
+  private static List<Piece> newRoots(Formula root, List<String> roots) {
+    return Forms.of(root, roots)
+        .filter(forms -> forms.size() <= MOST_LISTED)
+        .map(
+            forms ->
+                Piece.line(
+                    forms.size() == 1
+                        ? "Find the polynomial whose root is "
+                        : "Find the polynomial whose roots are ",
+                    new Piece.Enumeration(forms.stream().map(form -> Piece.line(form)).toList()),
+                    "."))
+        .orElseGet(
+            () ->
+                Piece.line(
+                    "Find the polynomial whose roots are all values that ",
+                    root,
+                    " takes when the roots are renamed."));
   }
 
   private static List<Piece> found(Formula find, Answer answer) {

@@ -3,6 +3,7 @@ package rootwright.working.kind;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import rootwright.algebra.notation.Forms;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.SpokenWriter;
@@ -11,6 +12,9 @@ import rootwright.working.problem.Problem;
 
 /** The problem as a sheet would print it. */
 final class StatementInWords {
+
+  /** More new roots are described, not listed. */
+  private static final int MOST_LISTED = 6;
 
   private StatementInWords() {}
 
@@ -52,12 +56,23 @@ final class StatementInWords {
             "Find the polynomial in T whose roots are the values that %s takes when the roots are renamed in all ways."
                 .formatted(inside);
         case "polynomial with roots" ->
-            "Find the polynomial whose roots are the values that %s takes on the roots, each form once."
-                .formatted(inside);
+            Forms.of(application.arguments().get(0), problem.roots())
+                .filter(forms -> forms.size() <= MOST_LISTED)
+                .map(StatementInWords::listed)
+                .orElse(
+                    "Find the polynomial whose roots are all values that %s takes when the roots are renamed."
+                        .formatted(inside));
         default -> find(problem.ask());
       };
     }
     return find(problem.ask());
+  }
+
+  private static String listed(List<Formula> roots) {
+    List<String> written = roots.stream().map(StatementInWords::written).toList();
+    return written.size() == 1
+        ? "Find the polynomial whose root is %s.".formatted(written.get(0))
+        : "Find the polynomial whose roots are %s.".formatted(String.join(", ", written));
   }
 
   private static String find(Formula ask) {

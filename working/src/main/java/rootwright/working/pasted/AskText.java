@@ -32,6 +32,15 @@ final class AskText {
               + "(?:are|is|do|does|will|has|have)\\s+(?<rest>[^?]+)\\??\\s*",
           Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
+  /** “A monic cubic whose roots are”: a polynomial with new roots. */
+  private static final Pattern NEW_ROOTS =
+      Pattern.compile(
+          "(?:(?:an?|the|monic|new|cubic|quadratic|quartic|quintic|polynomial|equation)\\s+)+"
+              + "(?:with\\s+(?:integer|rational|real|whole)(?:-|\\s+)coefficients\\s+)?"
+              + "(?:whose\\s+(?:three\\s+|four\\s+|two\\s+)?(?:roots|zeros|zeroes|solutions)\\s+are"
+              + "|(?:with|having|that\\s+has|which\\s+has)\\s+(?:the\\s+)?(?:roots|zeros|zeroes|solutions))\\s+(?=\\S)",
+          Pattern.CASE_INSENSITIVE);
+
   /** What ends a question or a sentence, and “in terms of p and q”. */
   private static final Pattern END =
       Pattern.compile(
@@ -53,6 +62,10 @@ final class AskText {
     }
     Matcher bidding = BIDDING.matcher(typed);
     String text = bidding.lookingAt() ? typed.substring(bidding.end()) : typed;
+    Matcher roots = NEW_ROOTS.matcher(text);
+    if (polynomialGiven && roots.lookingAt()) {
+      return "polynomial with roots " + text.substring(roots.end());
+    }
     Matcher letter = LETTER.matcher(text);
     if (polynomialGiven && letter.matches()) {
       return letter.group("letter") + letter.group("rest");

@@ -17,6 +17,7 @@ public final class PastedProblem {
   private static final int LONGEST = 1000;
 
   private static final Pattern BLANKS = Pattern.compile("[\\s\u00a0]+");
+  private static final Pattern FULL_STOP = Pattern.compile("\\s*[.,;]\\s*$");
   private static final Pattern MATH_SIGNS = Pattern.compile("\\$+|\\\\[()\\[\\]]");
   private static final Pattern REAL_NAMED =
       SentenceParts.pattern(
@@ -62,7 +63,7 @@ public final class PastedProblem {
 
   private static Statement bare(Statement statement) {
     return new Statement(
-        statement.polynomial(),
+        FULL_STOP.matcher(statement.polynomial()).replaceFirst(""),
         AskText.plain(statement.find(), !statement.polynomial().isBlank()),
         statement.roots(),
         statement.unknown());

@@ -103,6 +103,27 @@ record SentenceForm(Pattern pattern, String joint) {
                       + THEN
                       + ASK),
               " if "),
+          new SentenceForm(
+              SentenceParts.pattern(
+                  "^(?:"
+                      + IMPERATIVE
+                      + "\\s+)?(?<ask>(?:all\\s+|the\\s+)?(?:real\\s+|integers?\\s+|numbers?\\s+)*[a-zA-Zα-ω])"
+                      + "\\s+(?:for\\s+which|such\\s+that|so\\s+that|if|when)\\s+"
+                      + OWNER
+                      + POLY
+                      + "\\s+(?:has|have)\\s+(?<condition>.+)$"),
+              " if "),
+          new SentenceForm(
+              SentenceParts.pattern(
+                  OPENING
+                      + "(?<condition>(?:the\\s+)?(?:sum|product)\\s.*?roots)"
+                      + OF
+                      + OWNER
+                      + POLY
+                      + "\\s+(?:is|equals|be)\\s+(?:equal\\s+to\\s+)?(?<value>[-−]?[0-9/.]*[0-9])"
+                      + THEN
+                      + ASK),
+              " if "),
           form(
               "^(?:"
                   + IMPERATIVE
@@ -127,8 +148,12 @@ record SentenceForm(Pattern pattern, String joint) {
     String expression = pattern.pattern();
     String ask = matcher.group("ask").strip();
     if (expression.contains("?<condition>")) {
+      String value = expression.contains("?<value>") ? " is " + matcher.group("value") : "";
       ask =
-          letters(ask).replaceFirst("[.?!\\s]+$", "") + joint + matcher.group("condition").strip();
+          letters(ask).replaceFirst("[.?!\\s]+$", "")
+              + joint
+              + matcher.group("condition").replaceFirst("[.?!\\s]+$", "").strip()
+              + value;
     }
     List<String> names =
         expression.contains("?<names>") ? SentenceParts.names(matcher.group("names")) : List.of();
@@ -137,7 +162,7 @@ record SentenceForm(Pattern pattern, String joint) {
 
   private static String letters(String ask) {
     return ask.replaceFirst(
-        "(?i)^(?:all\\s+|the\\s+)?(?:real\\s+|possible\\s+)*values?\\s+of\\s+(?:the\\s+)?(?:constant\\s+|parameter\\s+|number\\s+|coefficient\\s+)?",
+        "(?i)^(?:all\\s+|the\\s+)?(?:real\\s+|possible\\s+|integers?\\s+|numbers?\\s+)*(?:values?\\s+of\\s+)?(?:the\\s+)?(?:constant\\s+|parameter\\s+|number\\s+|coefficient\\s+)?",
         "");
   }
 }

@@ -23,7 +23,7 @@ final class SentenceParts {
   static final String NAMES = NAME + "(?:" + NEXT + NAME + "|" + NEXT + ELLIPSIS + ")*";
 
   private static final String MANNER =
-      "(?:(?:the|all|its|two|three|four|five|six|\\d+|distinct|different|unequal|complex|not\\s+necessarily\\s+distinct)\\s+)*";
+      "(?:(?:the|an?|one|all|its|two|three|four|five|six|\\d+|distinct|different|unequal|complex|not\\s+necessarily\\s+distinct)\\s+)*";
 
   /** The roots with what is said of their number; words that promise more are no part of it. */
   static final String ROOTS = MANNER + "(?:roots?|zeros?|zeroes|solutions?)";

@@ -37,6 +37,11 @@ class PastedProblemTest {
           Find all values of k for which the roots of x^3 - 12x^2 + kx - 28 = 0 are in arithmetic progression. | x^3 - 12x^2 + kx - 28 = 0 | k if roots in arithmetic progression | ''
           The roots of x^3 - 12x^2 + kx - 28 = 0 are in arithmetic progression. Find k. | x^3 - 12x^2 + kx - 28 = 0 | k if roots in arithmetic progression | ''
           Find the values of k for which x^3 - 12x + k = 0 has a double root. | x^3 - 12x + k = 0 | k if a double root | ''
+          The sum of the squares of the roots of x^2 + kx + 6 = 0 is 13. Find k. | x^2 + kx + 6 = 0 | k if The sum of the squares of the roots is 13 | ''
+          Find all real k such that x^3-3x+k=0 has three real roots. | x^3-3x+k=0 | k if three real roots | ''
+          Let a, b, c be the roots of x^3 - x^2 + 2x - 5 = 0. Find a monic cubic whose roots are a+1, b+1, c+1. | x^3 - x^2 + 2x - 5 = 0 | polynomial with roots a+1, b+1, c+1 | a b c
+          Let r be a root of x^2-3x-5=0. Find r^5. | x^2-3x-5=0 | r^5 | r
+          Find the polynomial whose roots are the squares of the roots of x^3-2x+5=0. | x^3-2x+5=0 | polynomial with roots the squares of the roots | ''
           Let x_1, x_2, x_3 be the roots of x^3 - 3x + 1 = 0. Find x_1^2 + x_2^2 + x_3^2. | x^3 - 3x + 1 = 0 | x_1^2 + x_2^2 + x_3^2 | x_1 x_2 x_3
           """)
   void aSentenceIsCutIntoPolynomialAskAndNames(
