@@ -261,7 +261,7 @@ class WorkTest {
 
     assertThat(shell.status()).isZero();
     assertThat(shell.out())
-        .contains("Find the polynomial whose roots are rs, rt, st.")
+        .containsIgnoringWhitespaces("Find the polynomial whose roots are rs, rt, st.")
         .contains("4x³ − 10x² + 21x − 49");
   }
 }

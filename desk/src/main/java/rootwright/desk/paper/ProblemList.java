@@ -2,7 +2,10 @@ package rootwright.desk.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
+import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.pasted.PastedProblem;
 import rootwright.working.problem.Statement;
 
 /**
@@ -52,9 +55,15 @@ public final class ProblemList {
   private ItemOrder item(String line, int number) {
     List<String> fields =
         new ArrayList<>(List.of(line.split(";")).stream().map(String::strip).toList());
+    Statement sentence = plain(fields.get(0), number);
+    if (!sentence.polynomial().isBlank()) {
+      fields.set(0, sentence.polynomial());
+      fields.add(1, sentence.find());
+    }
     if (fields.size() < 2 || fields.get(1).isEmpty()) {
       throw new IllegalArgumentException(
-          "line %d has no ask: write the polynomial, a semicolon and the ask".formatted(number));
+          "line %d has no ask: write the polynomial, a semicolon and the ask, or a whole sentence"
+              .formatted(number));
     }
     OptionalInt worth = points;
     String last = fields.get(fields.size() - 1);
@@ -71,7 +80,20 @@ public final class ProblemList {
           "line %d: after polynomial, ask, form and points nothing more is read".formatted(number));
     }
     AnswerForm form = fields.size() == 3 ? form(fields.get(2), number) : usual;
-    return new ItemOrder.Problem(Statement.of(fields.get(0), fields.get(1)), form, worth);
+    return new ItemOrder.Problem(
+        new Statement(fields.get(0), fields.get(1), sentence.roots(), Optional.empty()),
+        form,
+        worth);
+  }
+
+  /** A line may begin with a whole sentence in the place of polynomial and ask. */
+  private static Statement plain(String text, int number) {
+    try {
+      return PastedProblem.plain(Statement.of("", text));
+    } catch (UnreadableException unreadable) {
+      throw new IllegalArgumentException(
+          "line %d: %s".formatted(number, unreadable.getMessage()), unreadable);
+    }
   }
 
   private static AnswerForm form(String word, int number) {

@@ -108,7 +108,9 @@ public final class PastedProblem {
   }
 
   private static boolean looksLikePolynomial(String text) {
-    return text.matches("(?s).*[0-9²³⁴-⁹=^].*") && text.matches("(?s).*[a-zA-Z].*");
+    return text.matches("(?s).*[0-9²³⁴-⁹=^].*")
+        && text.matches("(?s).*[a-zA-Z].*")
+        && !text.matches("(?s).*[a-zA-Z]\\s*\\(\\s*[a-zA-Z]\\s*\\(.*");
   }
 
   private static String squeezed(String text) {
