@@ -21,7 +21,7 @@ import rootwright.working.kind.Kinds;
  */
 public final class Composer {
 
-  /** Candidates that the search for a relaxation may look at. */
+  /** So many candidates are looked at each time when it is searched what would help. */
   private static final long RELAXATION_BUDGET = 4_000_000L;
 
   /** An odd number far from round in binary, by which the seeds of the asks are told apart. */
@@ -134,21 +134,22 @@ public final class Composer {
         .lot(blueprint, judge, effort.forProblems(share), blueprint.seed() + k * APART);
   }
 
-  /** Which wishes no candidate meets; nothing is said of a box too large to look at often. */
+  /** Which wishes no candidate meets, or none of a sample of a box too large to look at often. */
   private static List<String> conflicts(Scan empty, ScanControl control) {
-    if (empty.box().candidates() > RELAXATION_BUDGET) {
-      return List.of();
-    }
-    return new Conflicts(empty, control)
-        .find().stream()
-            .map(
-                wishes ->
-                    "No polynomial here meets "
-                        + wishes.stream()
-                            .map(wish -> "“%s”".formatted(wish.explanation()))
-                            .collect(Collectors.joining(" and "))
-                        + (wishes.size() == 1 ? "." : " together."))
-            .toList();
+    Conflicts conflicts = new Conflicts(empty, RELAXATION_BUDGET, control);
+    String none =
+        conflicts.isOfAll()
+            ? "No polynomial here meets "
+            : "Of a sample of %,d polynomials none meets ".formatted(RELAXATION_BUDGET);
+    return conflicts.find().stream()
+        .map(
+            wishes ->
+                none
+                    + wishes.stream()
+                        .map(wish -> "“%s”".formatted(wish.explanation()))
+                        .collect(Collectors.joining(" and "))
+                    + (wishes.size() == 1 ? "." : " together."))
+        .toList();
   }
 
   /**

@@ -19,7 +19,7 @@ final class Conditions {
 
   /** Warnings that say what became of a condition that a reader may miss. */
   private static final Set<WarningCode> SETTLED =
-      EnumSet.of(WarningCode.EXTRANEOUS, WarningCode.DOMAIN_OPEN, WarningCode.LEAD_ZERO);
+      EnumSet.of(WarningCode.EXTRANEOUS, WarningCode.LEAD_ZERO);
 
   private Conditions() {}
 
@@ -45,6 +45,15 @@ final class Conditions {
               UnicodeWriter.write(said), Condition.Standing.PUT_IN, "the statement says so"));
     }
     problem.map(read -> real(read, solution)).ifPresent(found::add);
+    if (problem.isEmpty()
+        && solution.warnings().stream()
+            .anyMatch(warning -> warning.code() == WarningCode.DOMAIN_OPEN)) {
+      found.add(
+          new Condition(
+              "what numbers are meant",
+              Condition.Standing.PUT_IN,
+              "the statement says which; with others the answer would be another"));
+    }
     solution.warnings().stream()
         .filter(warning -> SETTLED.contains(warning.code()))
         .forEach(

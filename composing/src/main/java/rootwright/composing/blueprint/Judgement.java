@@ -188,12 +188,11 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
     if (!TrapAnswers.of(solution, wish.traps()).areDistinct()) {
       return Optional.of("the slips wished do not each give a wrong answer of its own");
     }
-    if (wish.level().isPresent()
-        && Level.of(solution)
-            .map(Level::number)
-            .filter(n -> n == wish.level().getAsInt())
-            .isEmpty()) {
-      return Optional.of("another level");
+    if (wish.level().isPresent()) {
+      int level = Level.of(solution).map(Level::number).orElse(0);
+      if (level != wish.level().getAsInt()) {
+        return Optional.of("level %d, not %d".formatted(level, wish.level().getAsInt()));
+      }
     }
     return Optional.empty();
   }

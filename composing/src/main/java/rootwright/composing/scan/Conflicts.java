@@ -11,18 +11,27 @@ import rootwright.composing.scan.filter.CandidateFilter;
 public final class Conflicts {
 
   private final Scan scan;
+  private final long budget;
   private final ScanControl control;
 
   /**
    * The search.
    *
    * @param scan the scan that found nothing
+   * @param budget of a box with more candidates than this a sample of so many is looked at; what is
+   *     found then is true of the sample
    * @param control who does the work; where it stops a scan, nothing is claimed
    */
-  public Conflicts(Scan scan, ScanControl control) {
+  public Conflicts(Scan scan, long budget, ScanControl control) {
     // One candidate is enough to clear a wish, and a seeded walk meets one soon if there are many.
     this.scan = scan.with(new ScanOrder.Seeded(1, 0)).with(Counting.CASCADE);
+    this.budget = budget;
     this.control = control;
+  }
+
+  /** Whether every candidate is looked at, so that what is found is true of the whole box. */
+  public boolean isOfAll() {
+    return scan.box().candidates() <= budget;
   }
 
   /**
@@ -51,7 +60,8 @@ public final class Conflicts {
   }
 
   private boolean isImpossible(List<CandidateFilter> filters) {
-    ScanResult result = scan.with(filters).run(control);
-    return result.isExhausted() && result.accepted() == 0;
+    return Look.at(scan.with(filters), budget, control)
+        .filter(look -> look.result().accepted() == 0)
+        .isPresent();
   }
 }

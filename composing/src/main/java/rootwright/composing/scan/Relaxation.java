@@ -7,7 +7,7 @@ import rootwright.composing.scan.candidate.CoefficientBox;
 /** A way to ask for a little less, and what that would give. */
 public sealed interface Relaxation {
 
-  /** How many candidates there are then. */
+  /** How many candidates there are then, or were found in a sample. */
   long candidates();
 
   /** Some of them. */
@@ -54,6 +54,26 @@ public sealed interface Relaxation {
     /** Keeps its own copy. */
     public WiderBox {
       examples = List.copyOf(examples);
+    }
+  }
+
+  /**
+   * What was found in a sample of a box with too many candidates to look at them all again; there
+   * are more than were found.
+   *
+   * @param relaxation what helps, with what was found in the sample
+   * @param examined how many candidates were looked at
+   * @param all how many the box has
+   */
+  record InSample(Relaxation relaxation, long examined, long all) implements Relaxation {
+    @Override
+    public long candidates() {
+      return relaxation.candidates();
+    }
+
+    @Override
+    public List<Polynomial> examples() {
+      return relaxation.examples();
     }
   }
 }

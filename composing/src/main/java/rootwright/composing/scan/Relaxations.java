@@ -15,6 +15,9 @@ public final class Relaxations {
 
   private static final int EXAMPLES = Tally.EXAMPLES;
 
+  /** So many boxes that are too large to be looked at whole are tried. */
+  private static final int MOST_SAMPLED = 3;
+
   private final Scan scan;
   private final long budget;
   private final ScanControl control;
@@ -23,7 +26,7 @@ public final class Relaxations {
    * The search.
    *
    * @param scan the scan that found nothing
-   * @param budget boxes with more candidates than this are not tried
+   * @param budget of boxes with more candidates than this a sample of so many is looked at
    * @param control who does the work; if it stops the scans, what is known by then is returned
    */
   public Relaxations(Scan scan, long budget, ScanControl control) {
@@ -38,18 +41,17 @@ public final class Relaxations {
    */
   public List<Relaxation> find() {
     List<Relaxation> found = new ArrayList<>();
-    if (scan.box().candidates() <= budget) {
-      addWithoutOne(found);
-    }
+    addWithoutOne(found);
     widerBox().ifPresent(found::add);
     return List.copyOf(found);
   }
 
   private void addWithoutOne(List<Relaxation> found) {
-    ScanResult result = scan.with(Counting.LEAVE_ONE_OUT).run(control);
-    if (!result.isExhausted()) {
+    Optional<Look> look = Look.at(scan.with(Counting.LEAVE_ONE_OUT), budget, control);
+    if (look.isEmpty()) {
       return;
     }
+    ScanResult result = look.get().result();
     List<Relaxation> without = new ArrayList<>();
     for (int k = 0; k < scan.filters().size(); k++) {
       CandidateFilter filter = scan.filters().get(k);
@@ -60,8 +62,13 @@ public final class Relaxations {
         List<Polynomial> examples =
             count.examples().stream().map(scan.box()::polynomialAt).toList();
         without.add(
-            new Relaxation.WithoutFilter(
-                filter.name(), filter.explanation(), result.accepted() + count.alone(), examples));
+            look.get()
+                .found(
+                    new Relaxation.WithoutFilter(
+                        filter.name(),
+                        filter.explanation(),
+                        result.accepted() + count.alone(),
+                        examples)));
       }
     }
     found.addAll(without);
@@ -76,38 +83,45 @@ public final class Relaxations {
       if (known) {
         continue;
       }
-      ScanResult result = scan.with(filters).run(control);
-      if (result.isExhausted() && result.accepted() > 0) {
+      Optional<Look> look = Look.at(scan.with(filters), budget, control);
+      if (look.isPresent() && look.get().result().accepted() > 0) {
         return Optional.of(
-            new Relaxation.WeakerFilter(
-                filter.name(),
-                weaker.name(),
-                weaker.explanation(),
-                result.accepted(),
-                polynomials(result)));
+            look.get()
+                .found(
+                    new Relaxation.WeakerFilter(
+                        filter.name(),
+                        weaker.name(),
+                        weaker.explanation(),
+                        look.get().result().accepted(),
+                        polynomials(look.get().result()))));
       }
     }
     return Optional.empty();
   }
 
   private Optional<Relaxation> widerBox() {
-    for (long step = 1; step < 1L << 40; step *= 2) {
+    int sampled = 0;
+    for (long step = 1; step < 1L << 40 && sampled < MOST_SAMPLED; step *= 2) {
       CoefficientBox wider;
       try {
         wider = scan.box().widened(step);
       } catch (ArithmeticException | IllegalArgumentException tooLarge) {
         return Optional.empty();
       }
-      if (wider.candidates() > budget || wider.equals(scan.box())) {
+      if (wider.equals(scan.box())) {
         return Optional.empty();
       }
-      ScanResult result = scan.with(wider).run(control);
-      if (!result.isExhausted()) {
+      Optional<Look> look = Look.at(scan.with(wider), budget, control);
+      if (look.isEmpty()) {
         return Optional.empty();
       }
+      ScanResult result = look.get().result();
       if (result.accepted() > 0) {
-        return Optional.of(new Relaxation.WiderBox(wider, result.accepted(), polynomials(result)));
+        return Optional.of(
+            look.get()
+                .found(new Relaxation.WiderBox(wider, result.accepted(), polynomials(result))));
       }
+      sampled += look.get().isWhole() ? 0 : 1;
     }
     return Optional.empty();
   }

@@ -61,7 +61,7 @@ class CoachOrdersTest {
       assertThat(fingerprints.add(Fingerprint.of(composed.solution().given()).text())).isTrue();
     }
     assertThat(composition.counts()).isNotEmpty().allMatch(count -> count.seen() > 0);
-    assertThat(composition.rejected()).containsKey("another level");
+    assertThat(composition.rejected().keySet()).anyMatch(why -> why.matches("level [1-5], not 3"));
   }
 
   @Test

@@ -19,7 +19,7 @@ class ConflictsTest {
   private static List<List<String>> conflicts(
       CoefficientBox box, CompiledExpression expression, CandidateFilter... filters) {
     Scan scan = Scan.exhaustive(box, expression, List.of(filters), 5);
-    return new Conflicts(scan, ScanControl.alone())
+    return new Conflicts(scan, 1_000_000, ScanControl.alone())
         .find().stream().map(set -> set.stream().map(CandidateFilter::name).toList()).toList();
   }
 

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import org.junit.jupiter.api.Test;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
@@ -128,13 +130,45 @@ class RelaxationsTest {
   }
 
   @Test
-  void boxBeyondTheBudgetIsNotTried() {
+  void ofABoxBeyondTheBudgetASampleIsLookedAtAndTheRelaxationSaysSo() throws Exception {
+    // Over ten million cubics, and Σ r + 1/2 is a whole number for none of those with lead 1.
+    CompiledExpression halves =
+        CompiledExpression.of(
+            3,
+            MultivariatePolynomial.unknown(0)
+                .plus(MultivariatePolynomial.constant(Rational.of(1, 2))));
     Scan scan =
-        Scan.exhaustive(
-            CoefficientBox.monicUpTo(3, 1),
-            Expressions.sum(3),
-            List.of(new Irreducible(BruteForce.EXACT), new RealRootCount(3, BruteForce.EXACT)),
-            10);
-    assertThat(new Relaxations(scan, 26, ScanControl.alone()).find()).isEmpty();
+        Scan.seeded(
+            CoefficientBox.monicUpTo(3, 110),
+            halves,
+            List.of(new AnswerFilter(halves, new WholeNumber()), new Irreducible(BruteForce.EXACT)),
+            5,
+            41);
+    assertThat(scan.box().candidates()).isGreaterThan(10_000_000);
+    List<Relaxation> found = new Relaxations(scan, 20_000, ScanControl.alone()).find();
+    assertThat(found)
+        .isNotEmpty()
+        .allSatisfy(
+            relaxation ->
+                assertThat(relaxation)
+                    .isInstanceOfSatisfying(
+                        Relaxation.InSample.class,
+                        sample -> {
+                          assertThat(sample.examined()).isBetween(5L, 200_000L);
+                          assertThat(sample.all()).isEqualTo(scan.box().candidates());
+                          assertThat(sample.examples()).isNotEmpty();
+                        }));
+    ExecutorService executor = Executors.newFixedThreadPool(2);
+    try {
+      assertThat(new Relaxations(scan, 20_000, ScanControl.shared(executor, 2)).find())
+          .isEqualTo(found);
+      Conflicts conflicts = new Conflicts(scan, 20_000, ScanControl.alone());
+      assertThat(conflicts.isOfAll()).isFalse();
+      assertThat(conflicts.find())
+          .singleElement()
+          .satisfies(wishes -> assertThat(wishes).singleElement().isInstanceOf(AnswerFilter.class));
+    } finally {
+      executor.shutdownNow();
+    }
   }
 }

@@ -11,6 +11,10 @@ public final class RelaxationInWords {
 
   /** The sentence. */
   public static String of(Relaxation relaxation) {
+    if (relaxation instanceof Relaxation.InSample sample) {
+      return "In a sample of %,d of %,d candidates: %s"
+          .formatted(sample.examined(), sample.all(), of(sample.relaxation()));
+    }
     String example =
         relaxation.examples().isEmpty()
             ? ""
