@@ -35,9 +35,10 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(
       names = "--polynomial",
-      required = true,
       paramLabel = "TEXT",
-      description = "The polynomial or equation of the problem.")
+      description =
+          "The polynomial or equation, or two with “and” between them; may be left out if the"
+              + " ask brings its own conditions.")
   String polynomial = "";
 
   @Option(names = "--find", required = true, paramLabel = "TEXT", description = "What was asked.")

@@ -46,6 +46,45 @@ class CheckTest {
   }
 
   @Test
+  void aLetterThatMustBeThrownOutIsNamedWithItsSlip() {
+    Shell shell =
+        Shell.run(
+            "check",
+            "--polynomial",
+            "x^2-(m-1)x+(m+1)",
+            "--find",
+            "m if r^2+s^2 = 4, roots real",
+            "--line",
+            "(m-1)^2 - 2(m+1) = 4",
+            "--line",
+            "m^2 - 4m - 5 = 0",
+            "--line",
+            "so m = 5 or m = -1",
+            "--json");
+    JsonNode review = shell.json();
+    assertThat(shell.status()).isZero();
+    assertThat(review.path("firstWrong").asInt()).isEqualTo(3);
+    assertThat(Shell.texts(review.at("/lines/2/slips"), "name")).contains("existence-unchecked");
+    assertThat(review.at("/end/code").asText()).isEqualTo("elsewhere");
+  }
+
+  @Test
+  void aProblemWithoutAPolynomialIsCheckedToo() {
+    Shell shell =
+        Shell.run(
+            "check",
+            "--find",
+            "xyz if x+y+z=3, x^2+y^2+z^2=5, x^3+y^3+z^3=12",
+            "--line",
+            "xy+yz+zx = (9-5)/2 = 2",
+            "--line",
+            "12 - 3xyz = 3(5-2)",
+            "--line",
+            "xyz = 1");
+    assertThat(shell.out()).contains("No line is wrong. The working arrives at the answer.");
+  }
+
+  @Test
   void whatIsMissingIsSaid() {
     assertThat(check().status()).isEqualTo(2);
     assertThat(check().err()).contains("--line");

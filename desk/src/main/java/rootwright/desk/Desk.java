@@ -22,6 +22,7 @@ import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 import rootwright.working.review.Review;
 import rootwright.working.review.Reviewer;
+import rootwright.working.review.given.GivenReviewer;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.route.Routes;
 import rootwright.working.solve.Given;
@@ -30,6 +31,9 @@ import rootwright.working.solve.TwoChecks;
 
 /** What a coach does at the desk: one method each. Safe to use from several threads. */
 public final class Desk {
+
+  /** Kinds of ask whose lines lean on the roots of one polynomial and on nothing else. */
+  private static final Set<String> LINE_BY_ROOTS = Set.of("value", "reduce", "discriminant");
 
   private final Kinds kinds = new Kinds();
   private final TwoChecks checks = new TwoChecks();
@@ -80,8 +84,8 @@ public final class Desk {
    * @throws UnreadableException if the problem itself cannot be read, or has no roots
    */
   public Review review(Statement statement, List<String> lines) throws UnreadableException {
-    Problem problem = ProblemReader.read(statement);
-    if (problem.degree() < 1) {
+    Optional<Problem> problem = subjects.aboutRoots(statement);
+    if (problem.isPresent() && problem.get().degree() < 1) {
       throw new UnreadableException(
           new Refusal(
               "no-roots",
@@ -91,7 +95,24 @@ public final class Desk {
               "a polynomial of degree 1 or more",
               ""));
     }
-    return Reviewer.of(problem, lines, checks);
+    Solution solution = work(statement, ClassProfile.EVERYTHING);
+    if (problem.isPresent() && LINE_BY_ROOTS.contains(solution.kind())) {
+      return Reviewer.of(problem.get(), lines, checks);
+    }
+    Optional<Review> review = GivenReviewer.of(solution, lines, checks);
+    if (review.isPresent()) {
+      return review.get();
+    } else if (problem.isPresent()) {
+      return Reviewer.of(problem.get(), lines, checks);
+    }
+    throw new UnreadableException(
+        new Refusal(
+            "not-checked",
+            "Lines about more than five roots that come with letters or conditions are not checked.",
+            statement.polynomial(),
+            0,
+            "a polynomial of degree 5 or less",
+            ""));
   }
 
   /** What there is to see of a solution. */

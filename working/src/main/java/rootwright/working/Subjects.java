@@ -1,6 +1,7 @@
 package rootwright.working;
 
 import java.util.List;
+import java.util.Optional;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.clothing.DisguisedEquations;
 import rootwright.working.clothing.RootsOfRoots;
@@ -17,6 +18,7 @@ import rootwright.working.kind.Kinds;
 import rootwright.working.letters.LetterFixedByEquation;
 import rootwright.working.letters.TwoPolynomials;
 import rootwright.working.letters.UnknownCoefficients;
+import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 import rootwright.working.recurrence.LinearRecurrences;
 import rootwright.working.route.ClassProfile;
@@ -83,6 +85,16 @@ public final class Subjects {
   public Solution work(Statement statement, ClassProfile profile) throws UnreadableException {
     Inquiry inquiry = Inquiry.of(statement);
     return of(inquiry).work(inquiry, profile);
+  }
+
+  /**
+   * The problem about the roots of one polynomial that a statement comes down to, if it does.
+   *
+   * @throws UnreadableException if the statement cannot be read
+   */
+  public Optional<Problem> aboutRoots(Statement statement) throws UnreadableException {
+    Inquiry inquiry = Inquiry.of(statement);
+    return of(inquiry).aboutRoots(inquiry);
   }
 
   /**

@@ -71,6 +71,15 @@ public final class Ideal {
         .map(value -> value.coefficient(Monomial.ONE));
   }
 
+  /**
+   * What is left of a polynomial when multiples of the basis are taken away: equal to it wherever
+   * the equations hold, and the same for all polynomials that are equal modulo the ideal. Empty if
+   * it takes more work than the bound allows.
+   */
+  public Optional<MultivariatePolynomial> remainder(MultivariatePolynomial polynomial) {
+    return rest(polynomial).map(Combined::value);
+  }
+
   /** Factors f_k with polynomial = Σ f_k · generator_k; empty if it is not seen to be a member. */
   public Optional<List<MultivariatePolynomial>> factors(MultivariatePolynomial polynomial) {
     return rest(polynomial)

@@ -5,10 +5,10 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PlainWriter;
-import rootwright.working.problem.Problem;
 import rootwright.working.review.LineFinding;
 import rootwright.working.review.Review;
 import rootwright.working.review.SlipMatch;
+import rootwright.working.solve.Given;
 
 /**
  * Somebody's working, judged, as one object: {@code lines} [{{@code line, text, read?, verdict,
@@ -21,9 +21,9 @@ public final class ReviewContract {
   /** The object, with formulas in these notations. */
   public static ObjectNode of(Review review, FormulaForms forms) {
     ObjectNode node = JsonNodeFactory.instance.objectNode();
-    Problem problem = review.problem();
-    node.put("polynomial", PlainWriter.write(problem.stated()));
-    node.put("find", PlainWriter.write(problem.ask()));
+    Given given = review.given();
+    node.put("polynomial", PlainWriter.write(given.stated()));
+    node.put("find", PlainWriter.write(given.find()));
     ArrayNode lines = node.putArray("lines");
     for (LineFinding finding : review.lines()) {
       line(lines.addObject(), finding, forms);

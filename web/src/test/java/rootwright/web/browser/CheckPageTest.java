@@ -2,6 +2,8 @@ package rootwright.web.browser;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.net.URLEncoder;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -93,6 +95,22 @@ class CheckPageTest extends BrowserTest {
     page().locator("#work-it").click();
     visit().worked();
     assertThat(page().locator("[data-blank=find] input").inputValue()).isEqualTo("Σ r^3");
+  }
+
+  @Test
+  void aWorkingWithALetterIsMarkedAndWhatMustBeThrownOutIsNamed() {
+    goTo(
+        "check.html?polynomial="
+            + URLEncoder.encode("x^2-(m-1)x+(m+1)", StandardCharsets.UTF_8)
+            + "&find="
+            + URLEncoder.encode("m if r^2+s^2 = 4, roots real", StandardCharsets.UTF_8));
+    write("(m-1)^2 - 2(m+1) = 4\nm^2 - 4m - 5 = 0\nm = 5 or m = -1");
+    marked("follows", "follows", "wrong");
+    List<String> notes = page().locator(".marked .first .note.slip").allTextContents();
+    assertThat(notes).anySatisfy(note -> assertThat(note).startsWith("Existence unchecked?"));
+    write("(m-1)^2 - 2(m+1) = 4\nm = 5 or m = -1\nm = 5: D = -8 < 0\nm = -1");
+    marked("follows", "follows", "follows", "follows");
+    assertThat(page().locator(".verdict").textContent()).contains("arrives at the answer");
   }
 
   @Test

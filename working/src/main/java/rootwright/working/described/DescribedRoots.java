@@ -105,6 +105,14 @@ public final class DescribedRoots implements Subject {
   }
 
   @Override
+  public Optional<Problem> aboutRoots(Inquiry inquiry) throws UnreadableException {
+    return Described.read(inquiry.polynomial()) instanceof Described.Known known
+            && !asksForPolynomial(inquiry)
+        ? Optional.of(problem(known, inquiry))
+        : Optional.empty();
+  }
+
+  @Override
   public Solution work(Inquiry inquiry, ClassProfile profile) throws UnreadableException {
     Described described = Described.read(inquiry.polynomial());
     if (!(described instanceof Described.Known known)) {

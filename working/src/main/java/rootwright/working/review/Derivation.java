@@ -22,6 +22,8 @@ import rootwright.working.step.Setting;
  */
 final class Derivation {
 
+  private static final int HIGHEST_TOGETHER = 4;
+
   private final Problem problem;
   private final FormalValues formal;
   private final GenericPolynomial generic;
@@ -44,6 +46,36 @@ final class Derivation {
       return Optional.of("true of the roots of every polynomial with this leading coefficient");
     }
     return substituted(left, right, facts).or(() -> combined(left, right, facts));
+  }
+
+  /** The same where some facts are wrong: these may also be multiplied by anything. */
+  Optional<String> ofWrong(Formula left, Formula right, List<Fact> facts) {
+    return of(left, right, facts).or(() -> wrongTogether(left, right, facts));
+  }
+
+  private Optional<String> wrongTogether(Formula left, Formula right, List<Fact> facts) {
+    List<Fact> wrong = facts.stream().filter(fact -> !fact.sound()).toList();
+    Optional<MultivariatePolynomial> target = difference(left, right);
+    if (target.isEmpty() || wrong.isEmpty() || problem.degree() > HIGHEST_TOGETHER) {
+      return Optional.empty();
+    }
+    List<MultivariatePolynomial> equations = new ArrayList<>();
+    for (Fact fact : wrong) {
+      difference(fact.left(), fact.right()).ifPresent(equations::add);
+    }
+    if (Together.leadTo(equations, target.get(), problem.degree())) {
+      return Optional.of("from " + listed(wrong.stream().map(Fact::source).toList()));
+    }
+    for (Fact fact : facts) {
+      List<MultivariatePolynomial> more = new ArrayList<>(equations);
+      difference(fact.left(), fact.right()).ifPresent(more::add);
+      if (fact.sound() && Together.leadTo(more, target.get(), problem.degree())) {
+        List<String> sources = new ArrayList<>(wrong.stream().map(Fact::source).toList());
+        sources.add(fact.source());
+        return Optional.of("from " + listed(sources));
+      }
+    }
+    return Optional.empty();
   }
 
   /** Whether the problem's own letter occurs. */

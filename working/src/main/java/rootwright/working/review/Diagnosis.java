@@ -16,11 +16,12 @@ import rootwright.working.slip.Slip;
 import rootwright.working.slip.Slips;
 
 /** Says of a wrong equality what is true instead, and which wrong turning leads to it. */
-final class Diagnosis {
+public final class Diagnosis {
 
   private final Problem problem;
 
-  Diagnosis(Problem problem) {
+  /** Of lines about this problem. */
+  public Diagnosis(Problem problem) {
     this.problem = problem;
   }
 
@@ -48,7 +49,7 @@ final class Diagnosis {
   }
 
   /** The slips that lead from one of these formulas to the wrong value, likeliest first. */
-  List<SlipMatch> slips(Set<Formula> asked, Formula wrong) {
+  public List<SlipMatch> slips(Set<Formula> asked, Formula wrong) {
     Optional<Rational> value = number(wrong);
     if (value.isEmpty()) {
       return List.of();

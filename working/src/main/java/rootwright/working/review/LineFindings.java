@@ -8,7 +8,7 @@ import java.util.Set;
 import rootwright.algebra.notation.Formula;
 
 /** Gathers what is found of the equations of one line; the gravest verdict is the line's. */
-final class LineFindings {
+public final class LineFindings {
 
   private static final List<LineVerdict> GRAVEST_FIRST =
       List.of(
@@ -26,22 +26,25 @@ final class LineFindings {
   private final Set<SlipMatch> slips = new LinkedHashSet<>();
   private LineVerdict verdict = LineVerdict.REMARK;
 
-  LineFindings(int number, String text) {
+  /** Nothing found yet of this line. */
+  public LineFindings(int number, String text) {
     this.number = number;
     this.text = text;
   }
 
-  int number() {
+  /** The number of the line. */
+  public int number() {
     return number;
   }
 
-  LineVerdict add(Formula equation, LineVerdict found, String reason) {
+  /** What was found of one of its equations. */
+  public LineVerdict add(Formula equation, LineVerdict found, String reason) {
     shown.add(equation);
     return add(found, reason);
   }
 
   /** The reasons of a graver verdict replace those of a lighter one. */
-  LineVerdict add(LineVerdict found, String reason) {
+  public LineVerdict add(LineVerdict found, String reason) {
     int gravity = GRAVEST_FIRST.indexOf(found) - GRAVEST_FIRST.indexOf(verdict);
     if (gravity < 0) {
       reasons.clear();
@@ -53,12 +56,14 @@ final class LineFindings {
     return found;
   }
 
-  LineVerdict wrong(Formula equation, String reason, List<SlipMatch> matches) {
+  /** That one of its equations is wrong, and the wrong turnings that lead there. */
+  public LineVerdict wrong(Formula equation, String reason, List<SlipMatch> matches) {
     slips.addAll(matches);
     return add(equation, LineVerdict.WRONG, reason);
   }
 
-  LineFinding finding() {
+  /** All of it as one finding. */
+  public LineFinding finding() {
     Optional<Formula> read =
         shown.isEmpty()
             ? Optional.empty()

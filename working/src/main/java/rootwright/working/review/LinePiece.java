@@ -1,6 +1,7 @@
 package rootwright.working.review;
 
 import java.util.List;
+import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.Refusal;
 
@@ -26,6 +27,24 @@ sealed interface LinePiece {
 
   /** That a named root has this value. */
   record RootValue(String root, Formula value) implements LinePiece {}
+
+  /**
+   * That something is one of these numbers: x = 1 or x = −3/2.
+   *
+   * @param left what it is; absent for the ask
+   */
+  record Alternatives(Optional<Formula> left, List<Formula> values) implements LinePiece {
+    public Alternatives {
+      values = List.copyOf(values);
+    }
+  }
+
+  /** Numbers, each less than the next. */
+  record Ascending(List<Formula> sides) implements LinePiece {
+    public Ascending {
+      sides = List.copyOf(sides);
+    }
+  }
 
   /** A formula alone, such as an answer at the end. */
   record Alone(Formula formula) implements LinePiece {}

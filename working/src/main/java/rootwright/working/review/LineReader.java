@@ -1,6 +1,7 @@
 package rootwright.working.review;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -43,6 +44,11 @@ final class LineReader {
               "a left side",
               ""));
     }
+    Optional<LinePiece.Alternatives> values =
+        continued ? Optional.empty() : ValueAlternatives.read(text);
+    if (values.isPresent()) {
+      return values.get();
+    }
     try {
       Formula formula = DiscriminantWord.replaced(FormulaReader.formula(text), problem);
       List<Formula> sides = new ArrayList<>();
@@ -51,7 +57,7 @@ final class LineReader {
       }
       if (formula instanceof Formula.Relation relation) {
         if (relation.comparisons().stream().anyMatch(sign -> sign != Formula.Comparison.EQUAL)) {
-          return new LinePiece.Remark();
+          return ascending(relation);
         }
         sides.addAll(relation.sides());
       } else {
@@ -90,6 +96,20 @@ final class LineReader {
       return isWordOnly(first) ? new LinePiece.Remark() : new LinePiece.Alone(first);
     }
     return new LinePiece.Equality(sides, continued);
+  }
+
+  /** Numbers compared by one sign all along, the smaller first; words where there is more to it. */
+  private static LinePiece ascending(Formula.Relation relation) {
+    boolean numbers = relation.sides().stream().allMatch(LineReader::isNumber);
+    List<Formula> sides = new ArrayList<>(relation.sides());
+    if (numbers && relation.comparisons().stream().allMatch(s -> s == Formula.Comparison.LESS)) {
+      return new LinePiece.Ascending(sides);
+    } else if (numbers
+        && relation.comparisons().stream().allMatch(s -> s == Formula.Comparison.GREATER)) {
+      Collections.reverse(sides);
+      return new LinePiece.Ascending(sides);
+    }
+    return new LinePiece.Remark();
   }
 
   private boolean isNew(String spelling, Set<String> letters) {

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
  * A line as somebody wrote it, without what carries no mathematics: its number, "so", "hence", a
  * reason behind "because".
  */
-final class LineText {
+public final class LineText {
 
   private static final Pattern NUMBER = Pattern.compile("^\\(?\\d{1,2}[.)]\\s+");
   private static final Pattern OPENING =
@@ -29,12 +29,12 @@ final class LineText {
           Pattern.CASE_INSENSITIVE | Pattern.DOTALL);
 
   /** Longest line that is looked at, in characters. */
-  static final int LONGEST = 2_000;
+  public static final int LONGEST = 2_000;
 
   private LineText() {}
 
   /** What is left of the line: the mathematics, if there is any. */
-  static String bare(String line) {
+  public static String bare(String line) {
     String text = NUMBER.matcher(line.strip()).replaceFirst("").strip();
     for (String before = ""; !before.equals(text); ) {
       before = text;
@@ -45,8 +45,26 @@ final class LineText {
     return text;
   }
 
+  private static final Pattern THEREFORE =
+      Pattern.compile(
+          "\\s*(?:⇒|⟹|⇔|⟺|→|∴|=>|<=>|->|\\\\Rightarrow|\\\\implies|\\\\iff|\\\\Leftrightarrow"
+              + "|\\\\therefore|\\\\to\\b|\\b(?:so|hence|thus|therefore|which gives|giving|gives|then"
+              + "|that is|i\\.e\\.|means|implies|yields|whence)\\b)[,:]?\\s*",
+          Pattern.CASE_INSENSITIVE);
+
+  /** The parts of a line between "so", "hence" and arrows, each without what is no mathematics. */
+  public static List<String> parts(String line) {
+    List<String> parts = new ArrayList<>();
+    for (String part : THEREFORE.split(bare(line))) {
+      if (!part.isBlank()) {
+        parts.add(bare(part));
+      }
+    }
+    return parts;
+  }
+
   /** The equations of a line, which commas, semicolons or "and" part outside brackets. */
-  static List<String> pieces(String bare) {
+  public static List<String> pieces(String bare) {
     List<String> pieces = new ArrayList<>();
     int depth = 0;
     int from = 0;
@@ -65,7 +83,7 @@ final class LineText {
   }
 
   /** Whether there is a sign of equality; "≡" is none. */
-  static boolean hasEquation(String text) {
+  public static boolean hasEquation(String text) {
     return text.indexOf('=') >= 0;
   }
 }

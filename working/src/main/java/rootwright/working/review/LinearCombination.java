@@ -14,7 +14,7 @@ import rootwright.algebra.polynomial.MultivariatePolynomial;
  * Polynomials written as combinations of others with constant factors: what comes of adding
  * multiples of equations. By Gaussian elimination over Q, in time cubic in their number at worst.
  */
-final class LinearCombination {
+public final class LinearCombination {
 
   /** A row of the echelon form, and which of the given polynomials it is made of. */
   private record Row(MultivariatePolynomial polynomial, SortedMap<Integer, Rational> from) {
@@ -26,7 +26,8 @@ final class LinearCombination {
   private final List<Row> rows;
   private final int size;
 
-  LinearCombination(List<MultivariatePolynomial> generators) {
+  /** With these polynomials to choose from. */
+  public LinearCombination(List<MultivariatePolynomial> generators) {
     this(new ArrayList<>(), generators.size());
     for (int k = 0; k < generators.size(); k++) {
       append(generators.get(k), k);
@@ -55,7 +56,7 @@ final class LinearCombination {
   }
 
   /** The numbers of the polynomials that a combination giving the target is made of. */
-  Optional<List<Integer>> of(MultivariatePolynomial target) {
+  public Optional<List<Integer>> of(MultivariatePolynomial target) {
     Row left = reduced(new Row(target, new TreeMap<>()));
     return left.polynomial().isZero()
         ? Optional.of(List.copyOf(left.from().keySet()))

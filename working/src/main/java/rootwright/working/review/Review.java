@@ -2,16 +2,16 @@ package rootwright.working.review;
 
 import java.util.List;
 import java.util.Optional;
-import rootwright.working.problem.Problem;
+import rootwright.working.solve.Given;
 
 /**
  * Somebody's working of a problem, every line judged.
  *
- * @param problem what was to be worked
+ * @param given what was to be worked
  * @param lines what was found of each line that is not blank
  * @param end whether the working arrives
  */
-public record Review(Problem problem, List<LineFinding> lines, End end) {
+public record Review(Given given, List<LineFinding> lines, End end) {
 
   /** Whether a working arrives at what was asked for. */
   public enum End {

@@ -1,6 +1,7 @@
 package rootwright.working.review;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -8,8 +9,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.working.check.Verdict;
 import rootwright.working.problem.Problem;
+import rootwright.working.solve.Given;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
 import rootwright.working.step.Setting;
@@ -59,7 +62,7 @@ public final class Reviewer {
         findings.add(reviewer.line(k + 1, lines.get(k), reader));
       }
     }
-    return new Review(problem, findings, reviewer.end);
+    return new Review(Given.of(problem), findings, reviewer.end);
   }
 
   private LineFinding line(int number, String text, LineReader reader) {
@@ -69,26 +72,68 @@ public final class Reviewer {
       findings.add(LineVerdict.UNDECIDED, "longer than %d characters".formatted(LineText.LONGEST));
       return findings.finding();
     }
-    for (String piece : LineText.pieces(LineText.bare(text))) {
-      LinePiece read = reader.read(piece, last, setting.definitions().keySet());
-      if (read instanceof LinePiece.Equality equality) {
-        equality(equality.sides(), equality.continued(), findings);
-      } else if (read instanceof LinePiece.Alone alone) {
-        alone(alone.formula(), findings);
-      } else if (read instanceof LinePiece.Restated restated) {
-        findings.add(restated.equation(), LineVerdict.FOLLOWS, "the given equation");
-      } else if (read instanceof LinePiece.Naming naming) {
-        name(naming, findings);
-      } else if (read instanceof LinePiece.RootValue value) {
-        rootValue(value, findings);
-      } else if (read instanceof LinePiece.Unread unread) {
-        last = Optional.empty();
-        findings.add(LineVerdict.UNDECIDED, unread.refusal().text());
-      } else {
-        findings.add(LineVerdict.REMARK, "no equation");
-      }
+    for (String part : LineText.parts(text)) {
+      LineText.pieces(part).forEach(piece -> piece(piece, reader, findings));
     }
     return findings.finding();
+  }
+
+  private void piece(String piece, LineReader reader, LineFindings findings) {
+    LinePiece read = reader.read(piece, last, setting.definitions().keySet());
+    if (read instanceof LinePiece.Equality equality) {
+      equality(equality.sides(), equality.continued(), findings);
+    } else if (read instanceof LinePiece.Alone alone) {
+      alone(alone.formula(), findings);
+    } else if (read instanceof LinePiece.Restated restated) {
+      findings.add(restated.equation(), LineVerdict.FOLLOWS, "the given equation");
+    } else if (read instanceof LinePiece.Naming naming) {
+      name(naming, findings);
+    } else if (read instanceof LinePiece.Alternatives values) {
+      alternatives(values, findings);
+    } else if (read instanceof LinePiece.Ascending ascending) {
+      ascending(ascending.sides(), findings);
+    } else if (read instanceof LinePiece.RootValue value) {
+      rootValue(value, findings);
+    } else if (read instanceof LinePiece.Unread unread) {
+      last = Optional.empty();
+      findings.add(LineVerdict.UNDECIDED, unread.refusal().text());
+    } else {
+      findings.add(LineVerdict.REMARK, "no equation");
+    }
+  }
+
+  /** Values of a root, each of which must be one, or all values of an expression. */
+  private void alternatives(LinePiece.Alternatives piece, LineFindings findings) {
+    Formula left = withRootValues(piece.left().orElse(problem.ask()));
+    boolean asked = derivation.isSame(left, problem.ask());
+    Formula shown =
+        new Formula.Listing(
+            piece.values().stream().map(value -> Formula.equation(left, value)).toList());
+    Alternatives found = Alternatives.of(left, piece.values(), problem, setting, checks);
+    switch (found) {
+      case ROOTS -> findings.add(shown, LineVerdict.FOLLOWS, "roots of P: put in, they give 0");
+      case ALL -> findings.add(shown, LineVerdict.UNEXPLAINED, "these are all values it can have");
+      case NONE_SUCH -> findings.wrong(shown, "not all of these are values it can have", List.of());
+      case MORE -> findings.wrong(shown, "there are other values as well", List.of());
+      default ->
+          findings.add(shown, LineVerdict.UNDECIDED, "both checks together cannot decide it");
+    }
+    if (asked) {
+      end = found == Alternatives.ALL ? Review.End.ARRIVES : Review.End.ELSEWHERE;
+    }
+  }
+
+  private void ascending(List<Formula> sides, LineFindings findings) {
+    Formula shown =
+        new Formula.Relation(sides, Collections.nCopies(sides.size() - 1, Formula.Comparison.LESS));
+    Verdict verdict = checks.verdict(shown, new Claim.Ascending(sides));
+    if (verdict.isConfirmed()) {
+      findings.add(shown, LineVerdict.FOLLOWS, "arithmetic");
+    } else if (verdict instanceof Verdict.Undecided undecided) {
+      findings.add(shown, LineVerdict.UNDECIDED, undecided.why());
+    } else {
+      findings.wrong(shown, "the numbers are the other way round", List.of());
+    }
   }
 
   private void alone(Formula formula, LineFindings findings) {
@@ -110,7 +155,7 @@ public final class Reviewer {
     findings.add(
         Formula.equation(Formula.name(naming.letter()), meaning),
         LineVerdict.FOLLOWS,
-        "a name for " + rootwright.algebra.notation.UnicodeWriter.write(meaning));
+        "a name for " + UnicodeWriter.write(meaning));
   }
 
   /** A named root may be any root of P, but not one that another name stands for already. */
@@ -142,7 +187,7 @@ public final class Reviewer {
     for (int k = 1; k < sides.size(); k++) {
       Formula left = sides.get(k - 1);
       Formula right = sides.get(k);
-      LineVerdict verdict = pair(left, right, findings);
+      LineVerdict verdict = pair(left, right, !chainTrue && (k > 1 || continued), findings);
       boolean true_ = verdict.isTrue();
       chainTrue &= true_;
       remember(left, right, findings.number(), true_);
@@ -156,7 +201,12 @@ public final class Reviewer {
     last = Optional.of(sides.get(sides.size() - 1));
   }
 
-  private LineVerdict pair(Formula left, Formula right, LineFindings findings) {
+  /**
+   * Judges one equality.
+   *
+   * @param afterWrong whether the left side was reached by a wrong equality
+   */
+  private LineVerdict pair(Formula left, Formula right, boolean afterWrong, LineFindings findings) {
     Formula shown = Formula.equation(left, right);
     Verdict verdict = checks.verdict(shown, claim(left, right));
     if (verdict.isConfirmed()) {
@@ -164,6 +214,10 @@ public final class Reviewer {
           derivation.isNumber(left) && derivation.isNumber(right)
               ? Optional.of("arithmetic")
               : derivation.of(left, right, facts.sound());
+      if (step.isPresent() && afterWrong) {
+        return findings.add(
+            shown, LineVerdict.FOLLOWS_FROM_WRONG, step.get() + ", after what is wrong");
+      }
       return step.isPresent()
           ? findings.add(shown, LineVerdict.FOLLOWS, step.get())
           : findings.add(
@@ -171,7 +225,7 @@ public final class Reviewer {
     } else if (verdict instanceof Verdict.Undecided undecided) {
       return findings.add(shown, LineVerdict.UNDECIDED, undecided.why());
     }
-    Optional<String> step = derivation.of(left, right, facts.asWritten());
+    Optional<String> step = derivation.ofWrong(left, right, facts.asWritten());
     if (step.isPresent()) {
       return findings.add(shown, LineVerdict.FOLLOWS_FROM_WRONG, step.get());
     }

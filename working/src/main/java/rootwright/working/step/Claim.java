@@ -204,6 +204,21 @@ public sealed interface Claim {
     }
   }
 
+  /**
+   * A polynomial is zero wherever polynomials are zero, in complex numbers.
+   *
+   * @param unknowns how many unknowns there are
+   * @param equations what is zero
+   * @param conclusion what must be zero therefore
+   */
+  record Consequence(
+      int unknowns, List<MultivariatePolynomial> equations, MultivariatePolynomial conclusion)
+      implements Claim {
+    public Consequence {
+      equations = List.copyOf(equations);
+    }
+  }
+
   /** A thought that no computation confirms; shown as such. */
   record Argument() implements Claim {}
 

@@ -1,10 +1,12 @@
 package rootwright.working.subject;
 
+import java.util.Optional;
 import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
+import rootwright.working.problem.Problem;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.Solution;
@@ -33,6 +35,12 @@ public final class RootsOfOnePolynomial implements Subject {
   public Given read(Inquiry inquiry) throws UnreadableException {
     requireNoCondition(inquiry);
     return Given.of(ProblemReader.read(inquiry.statement()));
+  }
+
+  @Override
+  public Optional<Problem> aboutRoots(Inquiry inquiry) throws UnreadableException {
+    requireNoCondition(inquiry);
+    return Optional.of(ProblemReader.read(inquiry.statement()));
   }
 
   @Override

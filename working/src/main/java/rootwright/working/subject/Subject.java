@@ -1,6 +1,8 @@
 package rootwright.working.subject;
 
+import java.util.Optional;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.problem.Problem;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.Solution;
@@ -23,6 +25,16 @@ public interface Subject {
    * @throws UnreadableException if it cannot be read; names the place and the mend
    */
   Given read(Inquiry inquiry) throws UnreadableException;
+
+  /**
+   * The problem about the roots of one polynomial with numbers for coefficients that the inquiry
+   * comes down to, so that a working of it can lean on its roots; empty if it comes down to none.
+   *
+   * @throws UnreadableException as {@link #read}
+   */
+  default Optional<Problem> aboutRoots(Inquiry inquiry) throws UnreadableException {
+    return Optional.empty();
+  }
 
   /**
    * Finds everything that can be said of the inquiry.

@@ -49,7 +49,7 @@ class ReviewerTest {
             "= 11/2",
             "3 Σ r^2 = 33/2");
     assertThat(verdicts(review))
-        .containsExactly("follows", "follows", "wrong", "follows", "follows-from-wrong");
+        .containsExactly("follows", "follows", "wrong", "follows-from-wrong", "follows-from-wrong");
     assertThat(review.firstWrong())
         .hasValueSatisfying(
             line -> {

@@ -71,6 +71,8 @@ public final class ExactCheck implements ClaimCheck {
         return SignBetweenZeros.of(sign);
       } else if (claim instanceof Claim.CountInPlace count) {
         return CountsByDiscriminant.of(count);
+      } else if (claim instanceof Claim.Consequence consequence) {
+        return ConsequenceByIdeal.of(consequence);
       } else if (claim instanceof Claim.CountOfRoots count) {
         return SolutionSetByFactors.of(count);
       }

@@ -110,6 +110,8 @@ public final class EnclosureCheck implements ClaimCheck {
       return RegionSamples.of(sign);
     } else if (claim instanceof Claim.CountInPlace count) {
       return RegionSamples.of(count);
+    } else if (claim instanceof Claim.Consequence consequence) {
+      return ConsequenceAtZeros.of(consequence);
     } else if (claim instanceof Claim.CountOfRoots count) {
       return SolutionSetByEnclosures.of(count);
     }
