@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
