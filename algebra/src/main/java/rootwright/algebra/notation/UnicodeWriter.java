@@ -70,7 +70,8 @@ public final class UnicodeWriter extends LineWriter {
   }
 
   private static boolean needsSignBefore(String written) {
-    char first = written.charAt(0);
+    // A piece of a broken formula may have nothing at one side.
+    char first = written.isEmpty() ? ' ' : written.charAt(0);
     return (first >= '0' && first <= '9') || first == '|';
   }
 

@@ -3,6 +3,7 @@ package rootwright.desk.paper;
 import java.util.ArrayList;
 import java.util.List;
 import rootwright.algebra.notation.FormulaReader;
+import rootwright.algebra.notation.LatexWriter;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
@@ -55,12 +56,14 @@ final class Prose {
     public String mathematics(Piece.Mathematics mathematics) {
       String plain = PlainWriter.write(mathematics.formula());
       try {
-        FormulaReader.formula(plain);
-        return FORMULA + plain + FORMULA;
+        if (LatexWriter.write(FormulaReader.formula(plain))
+            .equals(LatexWriter.write(mathematics.formula()))) {
+          return FORMULA + plain + FORMULA;
+        }
       } catch (UnreadableException words) {
-        // A formula with words in it is read back as words.
-        return UnicodeWriter.write(mathematics.formula());
+        // Below: a formula that is not read back as it is stands as words.
       }
+      return UnicodeWriter.write(mathematics.formula());
     }
 
     @Override

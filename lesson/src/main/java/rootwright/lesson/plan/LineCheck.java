@@ -10,7 +10,6 @@ import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.lesson.text.Phrase;
-import rootwright.lesson.text.Scan;
 import rootwright.working.check.Verdict;
 import rootwright.working.step.Idea;
 
@@ -78,7 +77,7 @@ final class LineCheck {
   private Phrase reason(PlanLine line) {
     return line.because().indexOf('`') >= 0
         ? phrase(line.because(), line)
-        : Scan.of(line.because());
+        : Phrase.scanned(line.because());
   }
 
   /** Whether nothing but known letters and numbers stands in it, and it is no definition. */

@@ -5,6 +5,9 @@ import java.util.List;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.press.document.Piece;
+import rootwright.press.prose.Dots;
+import rootwright.press.prose.PlainText;
 
 /**
  * A line of words with formulas in it. As typed, formulas stand between backquotes and {@code …}
@@ -40,12 +43,24 @@ public record Phrase(List<Part> parts) {
     return new Phrase(parts);
   }
 
-  /** The same with the formulas found that nobody marked: {@code For k from 1 to n}. */
+  /** A line of words with the formulas found that nobody marked: {@code For k from 1 to n}. */
+  public static Phrase scanned(String line) {
+    List<Part> parts = new ArrayList<>();
+    for (Piece piece : PlainText.read(line)) {
+      parts.add(
+          piece instanceof Piece.Mathematics mathematics
+              ? new Part.Mathematics(mathematics.formula())
+              : new Part.Words(((Piece.Words) piece).text()));
+    }
+    return new Phrase(parts);
+  }
+
+  /** The same with the formulas found that nobody marked. */
   public Phrase scanned() {
     List<Part> all = new ArrayList<>();
     for (Part part : parts) {
       if (part instanceof Part.Words words) {
-        all.addAll(Scan.of(words.text()).parts());
+        all.addAll(scanned(words.text()).parts());
       } else {
         all.add(part);
       }

@@ -40,6 +40,6 @@ class SpeechTest {
         "build it from e₁, e₂ and so on | build it from e one, e two and so on"
       })
   void formulasAreFoundBetweenWords(String line, String spoken) {
-    assertThat(Speech.of(Scan.of(line), ROOTS)).isEqualTo(spoken);
+    assertThat(Speech.of(Phrase.scanned(line), ROOTS)).isEqualTo(spoken);
   }
 }

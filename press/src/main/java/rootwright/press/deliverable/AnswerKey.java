@@ -14,6 +14,7 @@ import rootwright.press.paper.PaperItem;
 import rootwright.press.paper.Task;
 import rootwright.press.paper.Version;
 import rootwright.press.paper.WholeNumberRule;
+import rootwright.press.prose.PlainText;
 import rootwright.working.answer.Answer;
 import rootwright.working.route.Working;
 import rootwright.working.solve.SecondOpinion;
@@ -104,7 +105,7 @@ final class AnswerKey implements Deliverable {
               "Accepted: ", String.join("; ", forms).replace('-', '−'), ", and what is equal."));
     }
     if (!solution.routes().isEmpty()) {
-      blocks.add(Block.paragraph(agreeing(solution)));
+      blocks.add(new Block.Paragraph(PlainText.kept(agreeing(solution))));
     }
     blocks.add(Block.paragraph(checks(solution.second())));
     if (find.form() instanceof Form.Choice choice) {
@@ -132,9 +133,10 @@ final class AnswerKey implements Deliverable {
   /** The routes that lead to the answer, as a sentence. */
   private static String agreeing(Solution solution) {
     List<String> titles = solution.routes().stream().map(Working::title).toList();
-    return (titles.size() == 1 ? "One route leads to it: " : titles.size() + " routes agree: ")
-        + String.join("; ", titles)
-        + ".";
+    String all =
+        (titles.size() == 1 ? "One route leads to it: " : titles.size() + " routes agree: ")
+            + String.join("; ", titles);
+    return all.endsWith("…") ? all : all + ".";
   }
 
   private static Block options(Form.Choice choice, Solution solution) {
@@ -146,7 +148,9 @@ final class AnswerKey implements Deliverable {
           List.of(
               line(Form.Choice.letter(k)),
               AnswerPieces.exact(option.value()),
-              right ? line(Piece.strong(Piece.words("right"))) : line(behind(option, solution))));
+              right
+                  ? line(Piece.strong(Piece.words("right")))
+                  : PlainText.kept(behind(option, solution))));
     }
     return new Block.Table(
         List.of(),

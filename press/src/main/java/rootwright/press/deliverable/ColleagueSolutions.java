@@ -11,6 +11,7 @@ import rootwright.press.document.Piece;
 import rootwright.press.paper.Paper;
 import rootwright.press.paper.Task;
 import rootwright.press.paper.Version;
+import rootwright.press.prose.PlainText;
 import rootwright.working.route.Working;
 import rootwright.working.solve.Solution;
 
@@ -52,7 +53,10 @@ final class ColleagueSolutions implements Deliverable {
     List<Piece> answer = new ArrayList<>(line(Piece.strong(Piece.words("Answer: "))));
     answer.addAll(AnswerPieces.withDecimal(solution.answer()));
     blocks.add(new Block.Paragraph(answer));
-    solution.warnings().forEach(warning -> blocks.add(Block.paragraph("Note: ", warning.text())));
+    solution
+        .warnings()
+        .forEach(
+            warning -> blocks.add(new Block.Paragraph(PlainText.kept("Note: " + warning.text()))));
     for (Working working : solution.routes()) {
       blocks.add(
           new Block.Heading(
@@ -63,11 +67,14 @@ final class ColleagueSolutions implements Deliverable {
                   new Piece.Decimal(working.cost().total()),
                   ")")));
       blocks.addAll(WorkingBlocks.lines(working));
-      working.conditions().forEach(condition -> blocks.add(Block.paragraph(condition)));
+      working
+          .conditions()
+          .forEach(condition -> blocks.add(new Block.Paragraph(PlainText.kept(condition))));
     }
     listed(
         "Routes that do not apply",
-        solution.declined().stream().map(route -> line(route.title() + ": " + route.why())),
+        solution.declined().stream()
+            .map(route -> PlainText.kept(route.title() + ": " + route.why())),
         blocks);
     if (!solution.slips().isEmpty()) {
       blocks.add(new Block.Heading(2, line("Slips that show")));
@@ -76,7 +83,7 @@ final class ColleagueSolutions implements Deliverable {
     listed(
         "Slips that do not show here",
         solution.silent().stream()
-            .map(slip -> line(slip.name().replace('-', ' ') + ": " + slip.why())),
+            .map(slip -> PlainText.kept(slip.name().replace('-', ' ') + ": " + slip.why())),
         blocks);
   }
 

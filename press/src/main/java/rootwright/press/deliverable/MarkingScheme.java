@@ -11,6 +11,7 @@ import rootwright.press.paper.Paper;
 import rootwright.press.paper.PaperItem;
 import rootwright.press.paper.Task;
 import rootwright.press.paper.Version;
+import rootwright.press.prose.PlainText;
 import rootwright.working.solve.Solution;
 
 /** How work is marked, line by line of the shortest route. */
@@ -66,8 +67,8 @@ public final class MarkingScheme implements Deliverable {
     for (LineMarks line : marks) {
       rows.add(
           List.of(
-              line(line.step().shown()),
-              line(line.step().reason()),
+              WorkingBlocks.claim(line.step()),
+              PlainText.kept(line.step().reason()),
               line(String.join(" ", line.marks()))));
     }
     int total = LineMarks.total(solution);

@@ -4,6 +4,7 @@ import static rootwright.press.document.Piece.line;
 
 import java.util.List;
 import rootwright.press.document.Block;
+import rootwright.press.prose.PlainText;
 import rootwright.working.solve.Solution;
 
 /** The wrong turnings of a problem with the answers they give. */
@@ -18,7 +19,7 @@ final class SlipTable {
             new Block.Table.Column(line("Wrong answer"), Block.Table.Placing.END, 3),
             new Block.Table.Column(line("What leads to it"), Block.Table.Placing.START, 9)),
         solution.slips().stream()
-            .map(slip -> List.of(AnswerPieces.exact(slip.value()), line(slip.text())))
+            .map(slip -> List.of(AnswerPieces.exact(slip.value()), PlainText.kept(slip.text())))
             .toList());
   }
 }

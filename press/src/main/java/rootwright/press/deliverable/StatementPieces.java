@@ -5,9 +5,11 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.press.document.Piece;
+import rootwright.press.prose.PlainText;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.Solution;
 
@@ -15,9 +17,13 @@ import rootwright.working.solve.Solution;
  * The statement of a solution with its formulas set.
  *
  * <p>The statement is plain text. The formulas of the problem are looked for in it as they are
- * written there; what is not found stays text, so that nothing is ever left out.
+ * written there, then other formulas; what is not found stays text, so that nothing is ever left
+ * out.
  */
 public final class StatementPieces {
+
+  /** An ask in words, such as the sum of the real roots, is no formula. */
+  private static final Pattern WORDS = Pattern.compile("\\p{L}{2,}( \\p{L}+)+");
 
   private final Map<String, Formula> known = new LinkedHashMap<>();
 
@@ -26,7 +32,7 @@ public final class StatementPieces {
         .filter(formula -> !(formula instanceof Formula.Words))
         .sorted(Comparator.comparing(formula -> -UnicodeWriter.write(formula).length()))
         .forEach(formula -> known.putIfAbsent(UnicodeWriter.write(formula), formula));
-    known.remove("");
+    known.keySet().removeIf(written -> written.isEmpty() || WORDS.matcher(written).matches());
   }
 
   /** Words and formulas in turn; joined as text they are the statement again. */
@@ -65,7 +71,7 @@ public final class StatementPieces {
         words.append(sentence.charAt(at++));
       } else {
         end(pieces, words);
-        pieces.add(new Piece.Mathematics(formula));
+        pieces.add(piece(formula));
         at += written.length();
       }
     }
@@ -73,9 +79,16 @@ public final class StatementPieces {
     return pieces;
   }
 
+  /** Formulas one after the other are set one by one, so that a line may end between them. */
+  private static Piece piece(Formula formula) {
+    return formula instanceof Formula.Listing listing
+        ? new Piece.Enumeration(listing.items().stream().map(Piece::line).toList())
+        : new Piece.Mathematics(formula);
+  }
+
   private static void end(List<Piece> pieces, StringBuilder words) {
     if (!words.isEmpty()) {
-      pieces.add(new Piece.Words(words.toString()));
+      pieces.addAll(PlainText.kept(words.toString()));
       words.setLength(0);
     }
   }

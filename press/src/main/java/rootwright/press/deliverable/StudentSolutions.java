@@ -10,6 +10,7 @@ import rootwright.press.document.Piece;
 import rootwright.press.paper.Paper;
 import rootwright.press.paper.Task;
 import rootwright.press.paper.Version;
+import rootwright.press.prose.PlainText;
 import rootwright.working.route.Working;
 import rootwright.working.solve.Solution;
 
@@ -54,7 +55,10 @@ final class StudentSolutions implements Deliverable {
     List<Working> routes = solution.routes();
     if (!routes.isEmpty()) {
       blocks.addAll(WorkingBlocks.lines(routes.get(0)));
-      routes.get(0).conditions().forEach(condition -> blocks.add(Block.paragraph(condition)));
+      routes
+          .get(0)
+          .conditions()
+          .forEach(condition -> blocks.add(new Block.Paragraph(PlainText.kept(condition))));
     }
     List<Piece> answer = new ArrayList<>(line(Piece.strong(Piece.words("Answer: "))));
     answer.addAll(AnswerPieces.withDecimal(solution.answer()));

@@ -3,12 +3,14 @@ package rootwright.press.formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
 import rootwright.algebra.notation.Formula;
 
 /**
  * Where a formula may be broken over lines: before a relation sign, before the sign of a term,
- * after a comma of a listing, between factors, inside a very long number. A sign always begins the
- * line whose term it belongs to, and a short right side ({@code = 0}) stays with the last term.
+ * after a comma of a listing, between factors and words, inside a very long number. A sign always
+ * begins the line whose term it belongs to, and a short right side ({@code = 0}) stays with the
+ * last term.
  */
 public final class Breaks {
 
@@ -67,7 +69,17 @@ public final class Breaks {
     if (formula instanceof Formula.Numeral number && number.value().isInteger()) {
       return digits(number.value().toString().replace('-', '−'));
     }
+    if (formula instanceof Formula.Words words) {
+      return words(words.text());
+    }
     return List.of(formula);
+  }
+
+  /** After each blank, which stays with the word before it. */
+  private static List<Formula> words(String text) {
+    return Stream.of(text.strip().split("(?<= )(?! )"))
+        .map(word -> (Formula) new Formula.Words(word))
+        .toList();
   }
 
   private static List<Formula> relation(Formula.Relation relation) {

@@ -14,7 +14,7 @@ final class PieceSetter implements Piece.Cases<Double> {
   /**
    * Takes no room and lets no line end. The formatter drops blanks at the beginning and the end of
    * a block, and does not count outlines as content: a letter on both sides keeps the blanks
-   * between the pieces of a formula.
+   * between the pieces of a formula, and one at the end those before the last formula.
    */
   private static final String NOT_BLANK = "\u2060";
 
@@ -54,6 +54,9 @@ final class PieceSetter implements Piece.Cases<Double> {
   static SetLine set(List<Piece> pieces, Setting setting, Manner manner, Typeface.Cut cut) {
     Markup into = new Markup();
     double width = new PieceSetter(setting, manner, cut, into).all(pieces);
+    if (!pieces.isEmpty() && pieces.get(pieces.size() - 1) instanceof Piece.Mathematics) {
+      into.text(NOT_BLANK);
+    }
     return new SetLine(into.finished(), width);
   }
 
@@ -75,7 +78,7 @@ final class PieceSetter implements Piece.Cases<Double> {
   }
 
   private static Piece tied(Piece before) {
-    return before instanceof Piece.Words words && words.text().endsWith(" ")
+    return before instanceof Piece.Words words && words.text().matches("(?s).*\\p{L} ")
         ? new Piece.Words(words.text().substring(0, words.text().length() - 1) + "\u00A0")
         : before;
   }

@@ -34,11 +34,14 @@ final class TextPieces implements Piece.Cases<String> {
   @Override
   public String mathematics(Piece.Mathematics mathematics) {
     StringBuilder into = new StringBuilder();
+    boolean blank = false;
     for (Formula piece : Breaks.pieces(mathematics.formula(), this::isShort)) {
       if (!into.isEmpty()) {
-        into.append(Breaks.leadingRoom(piece) > 0 ? ' ' : TextLines.MAY_END);
+        into.append(blank || Breaks.leadingRoom(piece) > 0 ? ' ' : TextLines.MAY_END);
       }
-      into.append(scripts.unicode().apply(piece).strip().replace(' ', TextLines.FIRM));
+      String text = scripts.unicode().apply(piece);
+      into.append(text.strip().replace(' ', TextLines.FIRM));
+      blank = piece instanceof Formula.Words && text.endsWith(" ");
     }
     return into.toString();
   }

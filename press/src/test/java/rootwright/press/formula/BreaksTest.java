@@ -59,6 +59,17 @@ class BreaksTest {
   }
 
   @Test
+  void aRowOfWordsIsBrokenAfterBlanksAndLosesNone() {
+    List<Formula> pieces =
+        Breaks.pieces(
+            new Formula.Words("3, 0, 2, 3, 2 and so on"),
+            part -> ((Formula.Words) part).text().length() <= 6);
+    assertThat(pieces).hasSize(8).allMatch(piece -> ((Formula.Words) piece).text().length() <= 4);
+    assertThat(pieces.stream().map(piece -> ((Formula.Words) piece).text()))
+        .containsExactly("3, ", "0, ", "2, ", "3, ", "2 ", "and ", "so ", "on");
+  }
+
+  @Test
   void nothingIsLostOrDoubledWhateverTheWidth() {
     String text = "(r + s)*(s + t)*(t + r) - 2*r*s*t + r^2*(s - t) = e_1*e_2 - e_3 + 12";
     String whole = PlainWriter.write(Samples.f(text)).replace(" ", "");

@@ -278,4 +278,23 @@ class PdfOutputTest {
       assertThat(new PDFTextStripper().getText(pdf)).contains("Zoé Łukasik, Größe");
     }
   }
+
+  @Test
+  void aRowOfShortFormulasInANarrowColumnIsBrokenAfterItsCommas() throws IOException {
+    List<Piece> row = new ArrayList<>();
+    for (int k = 1; k <= 9; k++) {
+      row.add(Piece.words(k == 1 ? "with " : ", "));
+      row.add(Piece.math(Samples.f("a_%d = %d".formatted(k, 10 + k))));
+    }
+    Block.Table.Column narrow =
+        new Block.Table.Column(Piece.line("For"), Block.Table.Placing.START, 1);
+    Block.Table.Column wide =
+        new Block.Table.Column(Piece.line("Line"), Block.Table.Placing.START, 3);
+    Block table =
+        new Block.Table(
+            List.of(), List.of(narrow, wide), List.of(List.of(row, Piece.line("nothing"))));
+    try (PDDocument pdf = open(paper(table))) {
+      assertThat(new PDFTextStripper().getText(pdf)).contains("a_1 = 11", "a_9 = 19");
+    }
+  }
 }

@@ -1,11 +1,11 @@
-package rootwright.lesson.text;
+package rootwright.press.prose;
 
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaReader;
 import rootwright.algebra.notation.UnreadableException;
 
 /** Formulas with three dots in them, which the reader of formulas does not know. */
-final class Dots {
+public final class Dots {
 
   /** Stands for the dots while the formula is read; no coach names a root so. */
   private static final String STAND_IN = "ξ";
@@ -14,7 +14,7 @@ final class Dots {
 
   private Dots() {}
 
-  static Formula read(String typed) throws UnreadableException {
+  public static Formula read(String typed) throws UnreadableException {
     if (typed.indexOf('…') < 0) {
       return FormulaReader.formula(typed);
     }
