@@ -4,6 +4,8 @@ import cc.redberry.rings.Rings;
 import cc.redberry.rings.poly.multivar.DegreeVector;
 import cc.redberry.rings.poly.multivar.MonomialOrder;
 import cc.redberry.rings.poly.multivar.MultivariateGCD;
+import cc.redberry.rings.poly.univar.UnivariateGCD;
+import cc.redberry.rings.poly.univar.UnivariatePolynomial;
 import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.List;
@@ -22,10 +24,45 @@ import rootwright.algebra.number.Rational;
  */
 final class CommonDivisor {
 
+  /** Up to this degree numbers stay small enough for Euclid's algorithm. */
+  private static final int EUCLID_SERVES = 12;
+
   private CommonDivisor() {}
 
   /** Two polynomials without a common factor. */
   record Cofactors(MultivariatePolynomial first, MultivariatePolynomial second) {}
+
+  /** Whether division after division (Euclid) would take long: the numbers grow on the way. */
+  static boolean isLarge(Polynomial first, Polynomial second) {
+    return first.degree() > EUCLID_SERVES && second.degree() > EUCLID_SERVES;
+  }
+
+  /**
+   * The greatest common divisor of two polynomials in one unknown with whole coefficients by the
+   * library; nothing if there is no proof that it is one.
+   */
+  static Optional<Polynomial> of(Polynomial first, Polynomial second) {
+    UnivariatePolynomial<cc.redberry.rings.bigint.BigInteger> found =
+        UnivariateGCD.PolynomialGCD(toLibrary(first), toLibrary(second));
+    BigInteger[] ascending = new BigInteger[found.degree() + 1];
+    Arrays.setAll(ascending, k -> new BigInteger(found.get(k).toByteArray()));
+    Polynomial common = Polynomial.ofAscending(ascending, BigInteger.ONE).primitive();
+    Polynomial.Division one = first.divide(common);
+    Polynomial.Division other = second.divide(common);
+    boolean proven =
+        one.remainder().isZero()
+            && other.remainder().isZero()
+            && (other.quotient().degree() == 0
+                || Coprimality.isProven(one.quotient().primitive(), other.quotient().primitive()));
+    return proven ? Optional.of(common) : Optional.empty();
+  }
+
+  private static UnivariatePolynomial<cc.redberry.rings.bigint.BigInteger> toLibrary(
+      Polynomial whole) {
+    var ascending = new cc.redberry.rings.bigint.BigInteger[whole.degree() + 1];
+    Arrays.setAll(ascending, k -> new cc.redberry.rings.bigint.BigInteger(whole.numerator(k)));
+    return UnivariatePolynomial.create(Rings.Z, ascending);
+  }
 
   /** The two, divided by their greatest common divisor; neither may be zero. */
   static Cofactors takenOut(MultivariatePolynomial first, MultivariatePolynomial second) {

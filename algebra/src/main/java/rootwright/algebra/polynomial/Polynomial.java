@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.number.RepeatedSquaring;
 import rootwright.algebra.stop.Stop;
@@ -270,6 +271,12 @@ public final class Polynomial {
     Polynomial b = other.primitive();
     if (Coprimality.isProven(a, b)) {
       return ONE;
+    }
+    if (CommonDivisor.isLarge(a, b)) {
+      Optional<Polynomial> common = CommonDivisor.of(a, b);
+      if (common.isPresent()) {
+        return common.get().monic();
+      }
     }
     while (!b.isZero()) {
       Stop.ifUnwanted();

@@ -29,7 +29,7 @@ public final class Orbit {
   private Orbit(RationalFunction function, int names) {
     this.function = function;
     this.names = names;
-    images = list();
+    images = list(LONGEST_LIST);
   }
 
   /**
@@ -110,14 +110,38 @@ public final class Orbit {
     return images;
   }
 
+  /** The distinct images, however many there are. */
+  List<RationalFunction> allImages() {
+    return isListed() ? images : list(Integer.MAX_VALUE);
+  }
+
   /**
-   * The number of distinct images. Where they are not listed it is n! divided by the number of
-   * renamings that change nothing, which are counted without listing the images.
+   * The number of distinct images. Where they are not listed it is the number of ways to choose
+   * roots for the k names that occur, n(n−1)…(n−k+1), divided by the number of renamings of those
+   * that change nothing.
    */
   public BigInteger size() {
-    return isListed()
-        ? BigInteger.valueOf(images.size())
-        : factorial(names).divide(new Stabilizer(function, names).order());
+    if (isListed()) {
+      return BigInteger.valueOf(images.size());
+    }
+    RationalFunction packed = packed();
+    BigInteger choices = BigInteger.ONE;
+    for (int k = 0; k < packed.unknowns(); k++) {
+      choices = choices.multiply(BigInteger.valueOf(names - k));
+    }
+    return choices.divide(new Stabilizer(packed).order());
+  }
+
+  /** The expression with the names that occur renumbered without gaps. */
+  private RationalFunction packed() {
+    int[] to = new int[function.unknowns()];
+    int next = 0;
+    for (int k = 0; k < to.length; k++) {
+      boolean occurs =
+          function.numerator().degreeIn(k) > 0 || function.denominator().degreeIn(k) > 0;
+      to[k] = occurs ? next++ : 0;
+    }
+    return image(function, to);
   }
 
   /** The traces written in power sums, for small orbits; written when they are first asked for. */
@@ -151,7 +175,8 @@ public final class Orbit {
     return List.of(swap, cycle);
   }
 
-  private List<RationalFunction> list() {
+  /** The images, or none if there are more than so many. */
+  private List<RationalFunction> list(int most) {
     Set<RationalFunction> seen = new LinkedHashSet<>();
     List<RationalFunction> found = new ArrayList<>();
     seen.add(function);
@@ -164,18 +189,10 @@ public final class Orbit {
           found.add(image);
         }
       }
-      if (found.size() > LONGEST_LIST) {
+      if (found.size() > most) {
         return List.of();
       }
     }
     return List.copyOf(found);
-  }
-
-  private static BigInteger factorial(int n) {
-    BigInteger product = BigInteger.ONE;
-    for (int k = 2; k <= n; k++) {
-      product = product.multiply(BigInteger.valueOf(k));
-    }
-    return product;
   }
 }

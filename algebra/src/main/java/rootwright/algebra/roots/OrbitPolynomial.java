@@ -92,10 +92,7 @@ public sealed interface OrbitPolynomial {
     if (traces.isPresent()) {
       return new Exact(traces.get().polynomial(polynomial));
     }
-    return new LocalOrbit(polynomial, orbit)
-        .polynomial()
-        .<OrbitPolynomial>map(Exact::new)
-        .orElse(new ZeroDenominator(orbit.function().denominator()));
+    return new LocalOrbit(polynomial, orbit).polynomial();
   }
 
   private static OrbitPolynomial ofOneRoot(Polynomial polynomial, RationalFunction function) {

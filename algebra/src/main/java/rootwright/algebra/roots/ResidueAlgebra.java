@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.stop.Stop;
 
 /**
  * The algebra Q[x]/(P) of expressions in one root of P: an element is a polynomial of lower degree
@@ -93,6 +94,7 @@ public final class ResidueAlgebra {
     Polynomial factor = Polynomial.ONE;
     // now ≡ factor·element (mod P) throughout; both are scaled to keep the integers short.
     while (now.degree() > 0) {
+      Stop.ifUnwanted();
       Polynomial.Division division = before.divide(now);
       Polynomial rest = division.remainder();
       Polynomial restFactor = factorBefore.minus(division.quotient().times(factor));

@@ -8,11 +8,12 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.stop.Stop;
 
 /**
- * Counts the renamings of n names that leave an expression unchanged: the product, over the names
- * in turn, of how many names it can be sent to while the earlier ones stay. Each question is a
- * search that gives up a partial renaming as soon as the terms cannot match, and that trusts a
+ * Counts the renamings of the names in an expression that leave it unchanged: the product, over the
+ * names in turn, of how many names it can be sent to while the earlier ones stay. Each question is
+ * a search that gives up a partial renaming as soon as the terms cannot match, and that trusts a
  * complete one only when the expressions are equal.
  */
 final class Stabilizer {
@@ -20,9 +21,12 @@ final class Stabilizer {
   private final RationalFunction function;
   private final int names;
 
-  Stabilizer(RationalFunction reduced, int names) {
+  /**
+   * @param reduced the expression in lowest terms, in which every name up to its last occurs
+   */
+  Stabilizer(RationalFunction reduced) {
     function = reduced;
-    this.names = names;
+    names = reduced.unknowns();
   }
 
   BigInteger order() {
@@ -44,11 +48,20 @@ final class Stabilizer {
 
   /** Whether some renaming that begins like this changes nothing. */
   private boolean canBeCompleted(int[] placed, int length) {
+    return canBeCompleted(placed, length, Rational.ONE)
+        || (!function.isPolynomial() && canBeCompleted(placed, length, Rational.MINUS_ONE));
+  }
+
+  /** The same, above and below the stroke up to this sign. */
+  private boolean canBeCompleted(int[] placed, int length, Rational sign) {
+    Stop.ifUnwanted();
     int[] begin = Arrays.copyOf(placed, length);
     int[] same = new int[length];
     Arrays.setAll(same, k -> k);
-    if (!view(function.numerator(), same).equals(view(function.numerator(), begin))
-        || !view(function.denominator(), same).equals(view(function.denominator(), begin))) {
+    if (!view(function.numerator(), same, sign)
+            .equals(view(function.numerator(), begin, Rational.ONE))
+        || !view(function.denominator(), same, sign)
+            .equals(view(function.denominator(), begin, Rational.ONE))) {
       return false;
     }
     if (length == names) {
@@ -59,7 +72,7 @@ final class Stabilizer {
       int candidate = image;
       if (Arrays.stream(begin).noneMatch(taken -> taken == candidate)) {
         longer[length] = image;
-        if (canBeCompleted(longer, length + 1)) {
+        if (canBeCompleted(longer, length + 1, sign)) {
           return true;
         }
       }
@@ -67,10 +80,10 @@ final class Stabilizer {
     return false;
   }
 
-  /** What is seen of a term when only some names can be told apart and signs are forgotten. */
-  private record Sight(Rational size, Monomial placed, Monomial others) {}
+  /** What is seen of a term when only some names can be told apart. */
+  private record Sight(Rational factor, Monomial placed, Monomial others) {}
 
-  private Map<Sight, Integer> view(MultivariatePolynomial polynomial, int[] order) {
+  private Map<Sight, Integer> view(MultivariatePolynomial polynomial, int[] order, Rational sign) {
     Map<Sight, Integer> counts = new HashMap<>();
     polynomial
         .terms()
@@ -87,7 +100,7 @@ final class Stabilizer {
               }
               Arrays.sort(others);
               Monomial rest = Monomial.of(Arrays.stream(others).map(e -> -e).toArray());
-              counts.merge(new Sight(value.absolute(), Monomial.of(seen), rest), 1, Integer::sum);
+              counts.merge(new Sight(value.times(sign), Monomial.of(seen), rest), 1, Integer::sum);
             });
     return counts;
   }

@@ -7,6 +7,7 @@ import java.util.TreeMap;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
+import rootwright.algebra.stop.Stop;
 
 /**
  * "Build it from e₁, e₂, e₃", stage by stage as a person does it: which product of elementary
@@ -52,6 +53,7 @@ public record ClassroomReduction(
     NavigableMap<Monomial, Rational> result = new TreeMap<>();
     SymmetricPolynomial remainder = start;
     while (!remainder.isZero()) {
+      Stop.ifUnwanted();
       Partition leading = remainder.terms().lastKey();
       Rational coefficient = remainder.coefficient(leading);
       SymmetricPolynomial expansion = expansions.of(leading);

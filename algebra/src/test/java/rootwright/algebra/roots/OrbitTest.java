@@ -97,7 +97,9 @@ class OrbitTest {
       Set<RationalFunction> images = new HashSet<>();
       renamings(4, new int[4], 0, images, expression.lowestTerms());
       assertThat(Orbit.of(expression, 4).images()).containsExactlyInAnyOrderElementsOf(images);
-      assertThat(new Stabilizer(expression.lowestTerms(), 4).order()).isEqualTo(24 / images.size());
+      int choices = expression.unknowns() == 2 ? 12 : 24;
+      assertThat(new Stabilizer(expression.lowestTerms()).order())
+          .isEqualTo(choices / images.size());
     }
   }
 
@@ -117,5 +119,20 @@ class OrbitTest {
         renamings(names, to, placed + 1, images, function);
       }
     }
+  }
+
+  @Test
+  void theSizeOfAnOrbitOverManyNamesIsCountedByTheNamesThatOccur() {
+    // 30·29: no renaming but the identity keeps r − s, and 28 names do not occur in it.
+    assertThat(Orbit.of(unknown(0).minus(unknown(1)), 30).size()).isEqualTo(870);
+    RationalFunction alternating = RationalFunction.ZERO;
+    for (int k = 0; k < 12; k++) {
+      alternating = k % 2 == 0 ? alternating.plus(unknown(k)) : alternating.minus(unknown(k));
+    }
+    // 12!/(6!·6!), by choosing the six that are added.
+    assertThat(Orbit.of(alternating, 12).size()).isEqualTo(924);
+    RationalFunction quotient =
+        RationalFunction.of(rootwright.algebra.number.Rational.ONE).over(alternating);
+    assertThat(Orbit.of(quotient, 12).size()).isEqualTo(924);
   }
 }

@@ -28,10 +28,15 @@ public final class AskedReader {
 
   /** The views of the ask of a problem whose polynomial has degree at least 1. */
   public static Asked read(Problem problem) {
-    return new AskedReader(problem).read();
+    return read(problem, Valuation.of(problem.ask(), problem.setting()));
   }
 
-  private Asked read() {
+  /** The same where the value of the ask is known already. */
+  public static Asked read(Problem problem, Valuation valuation) {
+    return new AskedReader(problem).asked(valuation);
+  }
+
+  private Asked asked(Valuation valuation) {
     Formula ask = problem.ask();
     Optional<RationalFunction> expression = Expansion.of(ask, problem);
     Optional<SymmetricPolynomial> symmetric =
@@ -39,7 +44,7 @@ public final class AskedReader {
     Optional<SymmetricQuotient> quotient =
         symmetric.map(this::upright).or(() -> expression.flatMap(this::recognised));
     Optional<Rational> value =
-        Valuation.of(ask, problem.setting()) instanceof Valuation.Determined determined
+        valuation instanceof Valuation.Determined determined
             ? Optional.of(determined.value())
             : Optional.empty();
     return new Asked(

@@ -62,7 +62,7 @@ final class ValueKind implements Kind {
     }
     List<Warning> warnings = new ArrayList<>(AskGate.warnings(problem, valuation));
     warnings.addAll(PolynomialGate.warnings(problem));
-    Asked asked = AskedReader.read(problem);
+    Asked asked = AskedReader.read(problem, valuation);
     Optional<Findings> findings = findings(problem, valuation, warnings, asked);
     return findings.isPresent()
         ? assembly.assemble(name(), asked, findings.get(), profile)

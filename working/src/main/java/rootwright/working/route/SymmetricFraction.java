@@ -1,5 +1,6 @@
 package rootwright.working.route;
 
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -8,6 +9,7 @@ import java.util.function.IntFunction;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.symmetric.Partition;
 import rootwright.algebra.symmetric.QuotientRecognition;
 import rootwright.algebra.symmetric.SymmetricPolynomial;
 import rootwright.algebra.symmetric.SymmetricQuotient;
@@ -25,6 +27,9 @@ record SymmetricFraction(SymmetricQuotient quotient, NamedForm over, NamedForm u
 
   /** Most terms of a fraction for which common factors are looked for. */
   private static final int MOST_TERMS = 400;
+
+  /** Most products of e₁, e₂, … of which a numerator or denominator may be made. */
+  private static final BigInteger MOST_PRODUCTS = BigInteger.valueOf(600);
 
   /** The ask over one stroke; empty if it is not symmetric or too long to be written so. */
   static Optional<SymmetricFraction> of(Asked asked) {
@@ -46,8 +51,16 @@ record SymmetricFraction(SymmetricQuotient quotient, NamedForm over, NamedForm u
     return size <= MOST_TERMS
             && SymmetricQuotient.recognise(function.lowestTerms(), n)
                 instanceof QuotientRecognition.Symmetric symmetric
+            && isShort(symmetric.quotient().numerator())
+            && isShort(symmetric.quotient().denominator())
         ? Optional.of(of(symmetric.quotient(), name))
         : Optional.empty();
+  }
+
+  /** Of weight w there are as many products as partitions of w into at most n parts. */
+  private static boolean isShort(SymmetricPolynomial polynomial) {
+    int weight = polynomial.terms().keySet().stream().mapToInt(Partition::weight).max().orElse(0);
+    return Partition.count(weight, polynomial.variables()).compareTo(MOST_PRODUCTS) <= 0;
   }
 
   private static SymmetricFraction of(SymmetricQuotient quotient, IntFunction<Formula> name) {

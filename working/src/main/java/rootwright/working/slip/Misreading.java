@@ -23,6 +23,10 @@ abstract class Misreading implements Slip {
 
   @Override
   public final List<Rational> on(Asked asked) {
+    // Where names matter for the right polynomial they matter for the wrong one.
+    if (asked.value().isEmpty()) {
+      return List.of();
+    }
     return polynomialTaken(asked.problem())
         .flatMap(wrong -> value(asked, wrong))
         .map(List::of)

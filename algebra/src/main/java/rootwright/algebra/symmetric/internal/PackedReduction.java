@@ -1,5 +1,7 @@
 package rootwright.algebra.symmetric.internal;
 
+import rootwright.algebra.stop.Stop;
+
 /**
  * From monomial symmetric functions to elementary ones: match the lexicographically largest
  * partition with the product of elementary functions that leads with it, subtract, repeat.
@@ -55,6 +57,7 @@ public final class PackedReduction {
       result.add(powerSums.key(index), powerSums.coefficient(index));
     }
     while (!queue.isEmpty()) {
+      Stop.ifUnwanted();
       long leading = queue.next();
       long coefficient = remainder.coefficientOf(leading);
       if (coefficient != 0) {

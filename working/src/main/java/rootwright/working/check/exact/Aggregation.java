@@ -9,7 +9,7 @@ import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.algebra.roots.Inverse;
 import rootwright.algebra.roots.Orbit;
-import rootwright.algebra.roots.OrbitPolynomial;
+import rootwright.algebra.roots.OrbitTotal;
 import rootwright.algebra.roots.ResidueAlgebra;
 import rootwright.algebra.roots.RootValue;
 
@@ -39,8 +39,7 @@ final class Aggregation {
     if (packed.isPolynomial()) {
       return sumOfMonomialImages(packed);
     }
-    Polynomial orbit = orbit(packed);
-    return orbit.coefficient(orbit.degree() - 1).negate();
+    return total(OrbitTotal.sum(polynomial, packed));
   }
 
   /** Refuses a function of one root whose denominator is zero at some root. */
@@ -70,8 +69,7 @@ final class Aggregation {
     if (packed.unknowns() == 0) {
       return constant(packed);
     }
-    Polynomial orbit = orbit(packed);
-    return orbit.degree() % 2 == 0 ? orbit.coefficient(0) : orbit.coefficient(0).negate();
+    return total(OrbitTotal.product(polynomial, packed));
   }
 
   /** Every image of a polynomial is a sum of images of its terms, each met equally often. */
@@ -91,11 +89,10 @@ final class Aggregation {
     return total.times(new Rational(images, injections));
   }
 
-  private Polynomial orbit(RationalFunction body) {
-    OrbitPolynomial orbit = OrbitPolynomial.of(polynomial, body);
-    if (orbit instanceof OrbitPolynomial.Exact found) {
-      return found.polynomial();
-    } else if (orbit instanceof OrbitPolynomial.ZeroDenominator) {
+  private static Rational total(OrbitTotal total) {
+    if (total instanceof OrbitTotal.Exact found) {
+      return found.value();
+    } else if (total instanceof OrbitTotal.ZeroDenominator) {
       throw Unevaluable.zeroDenominator("a choice of roots makes a denominator zero");
     }
     throw Unevaluable.tooLarge("the expression has too many images under renaming the roots");

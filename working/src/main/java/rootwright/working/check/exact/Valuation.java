@@ -93,16 +93,18 @@ public sealed interface Valuation {
     if (!byForm && !images.isListed()) {
       return new TooMany(images.size());
     }
-    NormalForm normalForm = new NormalForm(setting.polynomial(), unknowns);
-    Optional<Rational> over = normalForm.constant(value.numerator());
-    Optional<Rational> under = normalForm.constant(value.denominator());
-    if (under.isPresent() && under.get().isZero()) {
-      return new Undefined("a root makes a denominator zero", culprit(formula, setting));
+    if (byForm) {
+      NormalForm normalForm = new NormalForm(setting.polynomial(), unknowns);
+      Optional<Rational> over = normalForm.constant(value.numerator());
+      Optional<Rational> under = normalForm.constant(value.denominator());
+      if (under.isPresent() && under.get().isZero()) {
+        return new Undefined("a root makes a denominator zero", culprit(formula, setting));
+      }
+      if (over.isPresent() && under.isPresent()) {
+        return new Determined(over.get().over(under.get()), true);
+      }
     }
-    if (over.isPresent() && under.isPresent()) {
-      return new Determined(over.get().over(under.get()), byForm);
-    }
-    OrbitPolynomial orbit = OrbitPolynomial.of(setting.polynomial(), value);
+    OrbitPolynomial orbit = OrbitPolynomial.of(setting.polynomial(), images);
     if (orbit instanceof OrbitPolynomial.Exact exact) {
       Polynomial found = exact.polynomial();
       Polynomial distinct = found.squarefreePart();

@@ -118,14 +118,15 @@ final class BallEvaluation implements FormulaCases<ComplexBall> {
   @Override
   public ComplexBall power(Formula.Power power) {
     BigInteger exponent = wholeNumber(power.exponent());
-    ComplexBall size = power(of(power.base()), exponent.abs());
-    return exponent.signum() < 0 ? size.reciprocal(bits) : size;
+    return power(of(power.base()), exponent);
   }
 
   /** Squaring keeps the relative error in proportion to the exponent; rounding keeps it short. */
   private ComplexBall power(ComplexBall base, BigInteger exponent) {
-    return RepeatedSquaring.power(
-        base, exponent, ComplexBall.ONE, (left, right) -> left.times(right));
+    ComplexBall size =
+        RepeatedSquaring.power(
+            base, exponent.abs(), ComplexBall.ONE, (left, right) -> left.times(right));
+    return exponent.signum() < 0 ? size.reciprocal(bits) : size;
   }
 
   private BigInteger wholeNumber(Formula formula) {
@@ -175,6 +176,11 @@ final class BallEvaluation implements FormulaCases<ComplexBall> {
 
   private ComplexBall overImages(Formula.Aggregate aggregate) {
     boolean sum = aggregate.operation() == Formula.Aggregate.Operation.SUM;
+    Optional<MonomialImages> term =
+        sum ? MonomialImages.of(aggregate.body(), setting) : Optional.empty();
+    if (term.isPresent()) {
+      return term.get().sum(labelling.roots(), bits, this::power);
+    }
     ComplexBall total = sum ? ComplexBall.ZERO : ComplexBall.ONE;
     for (int[] image : Images.of(aggregate.body(), setting)) {
       Stop.ifUnwanted();
@@ -208,7 +214,7 @@ final class BallEvaluation implements FormulaCases<ComplexBall> {
 
   private ComplexBall powerSum(BigInteger k) {
     return labelling.roots().stream()
-        .map(root -> k.signum() < 0 ? power(root, k.negate()).reciprocal(bits) : power(root, k))
+        .map(root -> power(root, k))
         .reduce(ComplexBall.ZERO, ComplexBall::plus);
   }
 

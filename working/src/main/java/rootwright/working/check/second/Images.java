@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.SplittableRandom;
 import rootwright.algebra.enclosure.ComplexBall;
 import rootwright.algebra.enclosure.Dyadic;
+import rootwright.algebra.enclosure.RealBall;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.stop.Stop;
@@ -22,15 +23,15 @@ import rootwright.working.step.Setting;
  */
 final class Images {
 
-  /** Most renamings that are gone through. */
-  private static final int MOST = 40_000;
+  /** Most renamings that are gone through: all of eight roots. */
+  private static final int MOST = 40_320;
 
   private static final long SEED = 0x526F6F74L;
 
   private static final int BITS = 400;
 
-  /** Rounding errors of one evaluation stay far below the last of these. */
-  private static final int KEPT_BITS = 120;
+  /** Binary places to which images are compared; rounding errors stay far below the last. */
+  private static final int PLACES = 200;
 
   private Images() {}
 
@@ -50,11 +51,11 @@ final class Images {
     SplittableRandom random = new SplittableRandom(SEED);
     List<ComplexBall> point = new ArrayList<>();
     for (int k = 0; k < n; k++) {
-      point.add(ComplexBall.of(Rational.of(random.nextLong(1L << 40, 1L << 41)), 64));
+      point.add(nearTheUnitCircle(random));
     }
     Map<String, Rational> letters = new HashMap<>();
     for (String letter : setting.free()) {
-      letters.put(letter, Rational.of(random.nextLong(1L << 20, 1L << 21)));
+      letters.put(letter, Rational.of(random.nextLong(1L << 40, 1L << 41), 1L << 40));
     }
     Map<Formula, ComplexBall> nameless = new HashMap<>();
     Map<List<Dyadic>, int[]> byValue = new LinkedHashMap<>();
@@ -69,10 +70,26 @@ final class Images {
     return List.copyOf(byValue.values());
   }
 
+  /**
+   * A point whose powers neither grow nor shrink, so that r¹⁰⁰/(r¹⁰⁰ + 3) and s¹⁰⁰/(s¹⁰⁰ + 3) stay
+   * far apart; not on the circle, where r + 1/r has no imaginary part to speak of.
+   */
+  private static ComplexBall nearTheUnitCircle(SplittableRandom random) {
+    Rational t = Rational.of(random.nextLong(1L << 40), 1L << 40);
+    Rational distance = Rational.of((1L << 60) + random.nextLong(1L << 40), 1L << 60);
+    Rational scale = distance.over(Rational.ONE.plus(t.times(t)));
+    return ComplexBall.of(
+        RealBall.of(Rational.ONE.minus(t.times(t)).times(scale), BITS),
+        RealBall.of(t.times(2).times(scale), BITS));
+  }
+
+  /** To the nearest, so that values such as 2 or 0 do not lie where the rounding jumps. */
   private static List<Dyadic> fingerprint(ComplexBall value) {
-    return List.of(
-        value.realCentre().rounded(KEPT_BITS, Dyadic.Rounding.FLOOR),
-        value.imaginaryCentre().rounded(KEPT_BITS, Dyadic.Rounding.FLOOR));
+    return List.of(rounded(value.realCentre()), rounded(value.imaginaryCentre()));
+  }
+
+  private static Dyadic rounded(Dyadic number) {
+    return number.plus(Dyadic.powerOfTwo(-PLACES - 1)).roundedTo(-PLACES, Dyadic.Rounding.FLOOR);
   }
 
   private static boolean occurs(String root, Formula formula, Setting setting) {
