@@ -57,6 +57,13 @@ public final class LocalRing {
     return difference;
   }
 
+  /** The product with a whole number. */
+  public BigInteger[] times(BigInteger[] a, BigInteger factor) {
+    BigInteger[] product = new BigInteger[degree()];
+    Arrays.setAll(product, k -> a[k].multiply(factor).mod(modulus));
+    return product;
+  }
+
   /** The product: O(m²) products of numbers. */
   public BigInteger[] times(BigInteger[] a, BigInteger[] b) {
     int degree = degree();
