@@ -47,6 +47,31 @@ class DiscriminantKindTest {
         .containsExactly("9*product((a - b)^2) = 5^2 - 4*3*(-7) = 109");
   }
 
+  /**
+   * Swan, Factorization of polynomials over finite fields, Pacific Journal of Mathematics 12
+   * (1962), theorem 2 (from memory): xⁿ + ax + b has the discriminant (−1)^(n(n−1)/2)·(nⁿb^(n−1) +
+   * (−1)^(n−1)(n − 1)^(n−1)aⁿ).
+   */
+  @Test
+  void trinomialsOfHighDegreeHaveTheirKnownDiscriminant() {
+    for (int n : new int[] {16, 17, 20, 25, 30}) {
+      int a = n % 3 + 1;
+      int b = -(n % 5) - 1;
+      Rational first = Rational.of(n).power(n).times(Rational.of(b).power(n - 1));
+      Rational second = Rational.of(n - 1).power(n - 1).times(Rational.of(a).power(n));
+      Rational sum = n % 2 == 1 ? first.plus(second) : first.minus(second);
+      Rational expected = n * (n - 1) / 2 % 2 == 0 ? sum : sum.negate();
+      String[] coefficients = new String[n + 1];
+      Arrays.fill(coefficients, "0");
+      coefficients[0] = "1";
+      coefficients[n - 1] = String.valueOf(a);
+      coefficients[n] = String.valueOf(b);
+      assertThat(Solved.of(String.join(" ", coefficients), "discriminant").answer())
+          .as("degree %d", n)
+          .isEqualTo(Answer.exact(expected));
+    }
+  }
+
   @Test
   void theProductOfSquaredDifferencesIsShownAsASlip() {
     assertThat(Solved.of("2 0 -5 1", "discriminant").slips())

@@ -3,8 +3,10 @@ package rootwright.working.check.exact;
 import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.Map;
+import java.util.Optional;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
+import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.algebra.roots.Inverse;
@@ -69,7 +71,8 @@ final class Aggregation {
     if (packed.unknowns() == 0) {
       return constant(packed);
     }
-    return total(OrbitTotal.product(polynomial, packed));
+    return squaredDifferences(packed)
+        .orElseGet(() -> total(OrbitTotal.product(polynomial, packed)));
   }
 
   /** Every image of a polynomial is a sum of images of its terms, each met equally often. */
@@ -87,6 +90,25 @@ final class Aggregation {
     }
     BigInteger images = Orbit.sizeOf(body, n);
     return total.times(new Rational(images, injections));
+  }
+
+  /**
+   * ∏ c(r − s)² over all pairs from the product of P′(r) over all roots, for any degree: it is c to
+   * the number of pairs times (−1)^(n(n−1)/2)·∏ P′(r) for the monic P.
+   */
+  private Optional<Rational> squaredDifferences(RationalFunction body) {
+    Rational factor = body.numerator().coefficient(Monomial.of(2));
+    MultivariatePolynomial difference =
+        MultivariatePolynomial.unknown(0).minus(MultivariatePolynomial.unknown(1));
+    if (factor.isZero()
+        || !body.isPolynomial()
+        || !body.numerator().equals(difference.power(2).times(factor))) {
+      return Optional.empty();
+    }
+    int n = polynomial.degree();
+    int pairs = n * (n - 1) / 2;
+    Rational slopes = ResidueAlgebra.of(polynomial).norm(polynomial.monic().derivative());
+    return Optional.of(factor.power(pairs).times(pairs % 2 == 0 ? slopes : slopes.negate()));
   }
 
   private static Rational total(OrbitTotal total) {
