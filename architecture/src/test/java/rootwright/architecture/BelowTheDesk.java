@@ -23,7 +23,6 @@ final class BelowTheDesk {
   /** Classes that are neither records nor constants, and yet only say what there is. */
   static final Set<String> LISTS_AND_FILES =
       Set.of(
-          "rootwright.working.answer.AnswerFormula",
           "rootwright.composing.blueprint.KnownNames",
           "rootwright.composing.family.Families",
           "rootwright.press.document.Language",

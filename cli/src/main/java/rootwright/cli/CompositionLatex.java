@@ -8,7 +8,6 @@ import rootwright.composing.blueprint.Composed;
 import rootwright.composing.option.Choices;
 import rootwright.composing.option.Option;
 import rootwright.desk.table.Margin;
-import rootwright.working.answer.AnswerFormula;
 
 /**
  * Composed problems as LaTeX source for a plain {@code article} with {@code amsmath}: the problems
@@ -87,7 +86,7 @@ final class CompositionLatex {
   }
 
   private static String written(Option option) {
-    return AnswerFormula.alternatives(option.value()).stream()
+    return option.value().alternatives().stream()
         .map((Formula each) -> LatexWriter.write(each))
         .collect(Collectors.joining("\\text{ or }"));
   }

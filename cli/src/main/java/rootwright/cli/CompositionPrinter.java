@@ -15,7 +15,6 @@ import rootwright.desk.contract.FormulaForms;
 import rootwright.desk.contract.RelaxationInWords;
 import rootwright.desk.table.Margin;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.route.Working;
 import rootwright.working.step.Idea;
 
@@ -127,7 +126,7 @@ final class CompositionPrinter {
   }
 
   private static String answer(Answer answer) {
-    return AnswerFormula.alternatives(answer).stream()
+    return answer.alternatives().stream()
         .map(UnicodeWriter::write)
         .collect(Collectors.joining(" or "));
   }

@@ -1,7 +1,6 @@
 package rootwright.cli;
 
 import rootwright.algebra.notation.LatexWriter;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.route.Working;
 import rootwright.working.solve.Solution;
 import rootwright.working.step.Step;
@@ -25,7 +24,7 @@ final class LatexReport {
         .append(LatexWriter.write(solution.given().find()))
         .append(".\\]\n")
         .append("Answer: $")
-        .append(LatexWriter.writeAlternatives(AnswerFormula.alternatives(solution.answer())))
+        .append(LatexWriter.writeAlternatives(solution.answer().alternatives()))
         .append("$.\n");
     solution.routes().forEach(working -> source.append(working(working)));
     return source.toString().stripTrailing();

@@ -14,7 +14,6 @@ import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.RationalValue;
 import rootwright.algebra.value.RootOf;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.gate.Warning;
 import rootwright.working.route.Working;
 import rootwright.working.solve.Solution;
@@ -64,7 +63,7 @@ final class TerminalReport {
         grouped(
             solution.slips(),
             slip -> slip.name() + ": " + slip.text(),
-            slip -> UnicodeWriter.write(AnswerFormula.of(slip.value())),
+            slip -> UnicodeWriter.write(slip.value().formula()),
             (slip, values) -> values + "   " + slip));
     list(
         "Wrong turnings that come out right here",
@@ -99,8 +98,7 @@ final class TerminalReport {
 
   private String answer(Answer answer) {
     String text =
-        String.join(
-            " or ", AnswerFormula.alternatives(answer).stream().map(UnicodeWriter::write).toList());
+        String.join(" or ", answer.alternatives().stream().map(UnicodeWriter::write).toList());
     if (answer instanceof Answer.Values values && areRootsOfOne(values.values())) {
       return "a root of %s = 0: %s"
           .formatted(

@@ -87,10 +87,7 @@ class OneProblemThroughThePressTest {
     Solution solution = PaperSamples.work(STATEMENT);
     List<String> values =
         solution.slips().stream()
-            .map(
-                slip ->
-                    rootwright.algebra.notation.PlainWriter.write(
-                        rootwright.working.answer.AnswerFormula.of(slip.value())))
+            .map(slip -> rootwright.algebra.notation.PlainWriter.write(slip.value().formula()))
             .toList();
     assertThat(values).contains("19/11").doesNotContain("-19/11");
     assertThat(solution.second().agrees()).isTrue();

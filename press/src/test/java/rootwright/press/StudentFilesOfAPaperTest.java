@@ -31,7 +31,6 @@ import rootwright.press.paper.Form;
 import rootwright.press.paper.Paper;
 import rootwright.press.paper.PaperItem;
 import rootwright.press.paper.Version;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.problem.Statement;
 import rootwright.working.solve.Solution;
 
@@ -107,12 +106,11 @@ class StudentFilesOfAPaperTest {
     Set<String> spellings = new LinkedHashSet<>();
     for (String[] problem : OPEN) {
       Solution solution = PaperSamples.work(Statement.of(problem[0], problem[1]));
-      for (Formula value : AnswerFormula.alternatives(solution.answer())) {
+      for (Formula value : solution.answer().alternatives()) {
         spell(value, spellings);
       }
     }
-    spell(
-        AnswerFormula.of(PaperSamples.work(Statement.of(WHOLE[0], WHOLE[1])).answer()), spellings);
+    spell(PaperSamples.work(Statement.of(WHOLE[0], WHOLE[1])).answer().formula(), spellings);
     spellings.add(WHOLE_ANSWER);
     return spellings;
   }

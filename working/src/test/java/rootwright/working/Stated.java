@@ -5,7 +5,6 @@ import java.util.stream.Collectors;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.gate.Warning;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Statement;
@@ -50,7 +49,7 @@ public final class Stated {
 
   /** An answer as plain text. */
   public static String text(Answer answer) {
-    return AnswerFormula.alternatives(answer).stream()
+    return answer.alternatives().stream()
         .map(PlainWriter::write)
         .collect(Collectors.joining(" or "));
   }

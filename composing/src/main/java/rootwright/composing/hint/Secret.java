@@ -15,7 +15,6 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.composing.option.Choices;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.solve.Solution;
 
 /** What a hint must not say: the answer or its negative in any form, and the wrong options. */
@@ -31,11 +30,12 @@ final class Secret {
   private Secret(Answer answer) {
     this.answer = answer;
     this.forms =
-        AnswerFormula.alternatives(answer).stream()
+        answer.alternatives().stream()
             .flatMap(form -> List.of(form, new Formula.Negative(form)).stream())
             .map(NormalForm::of)
             .toList();
-    AnswerFormula.alternatives(answer)
+    answer
+        .alternatives()
         .forEach(form -> ClosedValue.of(form).map(Rational::absolute).ifPresent(keys::add));
   }
 
@@ -46,7 +46,7 @@ final class Secret {
   static Secret of(Solution solution) {
     Secret secret = new Secret(solution.answer());
     Choices.everyWrong(solution).stream()
-        .map(option -> ClosedValue.of(AnswerFormula.of(option.value())))
+        .map(option -> ClosedValue.of(option.value().formula()))
         .flatMap(Optional::stream)
         .forEach(secret.wrong::add);
     return secret;

@@ -8,7 +8,6 @@ import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.ExactValues;
 import rootwright.algebra.value.RationalValue;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 
 /** The numbers among answers: a count of 3, a residue 3 and the value 3 are the same choice. */
 final class Numbers {
@@ -47,7 +46,7 @@ final class Numbers {
 
   /** The answer as it is printed. */
   static String text(Answer answer) {
-    return UnicodeWriter.write(AnswerFormula.of(answer));
+    return UnicodeWriter.write(answer.formula());
   }
 
   private static int compare(Answer one, Answer other) {

@@ -14,7 +14,6 @@ import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
 import rootwright.composing.option.Choices;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.check.exact.ExactCheck;
 import rootwright.working.kind.Kinds;
@@ -124,15 +123,14 @@ class HintLadderTest {
       }
       ladders++;
       Rational key =
-          Rational.parse(
-              UnicodeWriter.write(AnswerFormula.of(solution.answer())).replace('−', '-'));
+          Rational.parse(UnicodeWriter.write(solution.answer().formula()).replace('−', '-'));
       List<Rational> wrong = new ArrayList<>();
       Choices.everyWrong(solution)
           .forEach(
               slip ->
                   wrong.add(
                       Rational.parse(
-                          UnicodeWriter.write(AnswerFormula.of(slip.value())).replace('−', '-'))));
+                          UnicodeWriter.write(slip.value().formula()).replace('−', '-'))));
       for (Rung rung : ladder.get().rungs()) {
         assertThat(numbers(rung.text()))
             .as("%s in \"%s\", seed %d", key, rung.text(), seed)

@@ -10,7 +10,6 @@ import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.value.ExactValue;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 
 /** An answer as an object: {@code kind}, {@code text}, {@code decimal}, {@code latex}, … */
 final class AnswerContract {
@@ -27,7 +26,7 @@ final class AnswerContract {
       node.put("text", none.why());
       return node;
     }
-    Formula formula = AnswerFormula.of(answer);
+    Formula formula = answer.formula();
     forms.write(node, formula);
     if (answer instanceof Answer.Exact exact) {
       decimal(node, exact.value());

@@ -5,7 +5,6 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import rootwright.composing.option.Choices;
 import rootwright.composing.option.Option;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.solve.Solution;
 
 /**
@@ -22,7 +21,7 @@ public final class ChoicesContract {
     ArrayNode options = node.putArray("options");
     for (Option option : choices.options()) {
       ObjectNode each = options.addObject();
-      forms.write(each, AnswerFormula.of(option.value()));
+      forms.write(each, option.value().formula());
       ArrayNode slips = each.putArray("slips");
       option.slips().forEach(slips::add);
     }

@@ -6,7 +6,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
 import rootwright.algebra.notation.PlainWriter;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
 import rootwright.working.route.Working;
@@ -117,7 +116,7 @@ public final class SolutionContract {
       line.put("checked", !step.isArgument());
       line.put("argument", step.isArgument());
     }
-    node.put("answer", PlainWriter.write(AnswerFormula.of(working.answer())));
+    node.put("answer", PlainWriter.write(working.answer().formula()));
   }
 
   private static void slips(ObjectNode node, Solution solution, FormulaForms forms) {
@@ -126,10 +125,10 @@ public final class SolutionContract {
       ObjectNode slip = slips.addObject();
       slip.put("name", turning.name());
       slip.put("text", turning.text());
-      slip.put("value", PlainWriter.write(AnswerFormula.of(turning.value())));
+      slip.put("value", PlainWriter.write(turning.value().formula()));
       slip.put("spot", code(turning.spot()));
       if (forms == FormulaForms.FOR_PAGES) {
-        forms.write(slip.putObject("valueSet"), AnswerFormula.of(turning.value()));
+        forms.write(slip.putObject("valueSet"), turning.value().formula());
       }
     }
     ArrayNode silent = node.putArray("silent");

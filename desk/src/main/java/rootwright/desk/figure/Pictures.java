@@ -11,7 +11,6 @@ import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.described.DescribedRoots;
 import rootwright.working.problem.Statement;
 import rootwright.working.solve.Given;
@@ -142,8 +141,8 @@ public final class Pictures {
             PlainWriter.write(solution.given().find()),
             AnswerNumbers.decimals(low).get(0),
             AnswerNumbers.decimals(high).get(0),
-            PlainWriter.write(AnswerFormula.of(low)),
-            PlainWriter.write(AnswerFormula.of(high)),
+            PlainWriter.write(low.formula()),
+            PlainWriter.write(high.formula()),
             greatest));
   }
 
@@ -163,7 +162,7 @@ public final class Pictures {
         place(relation.sides().get(0), Sampled.of(relation.sides().get(1))).ifPresent(places::add);
       }
     }
-    return place(given.find(), Sampled.of(AnswerFormula.of(answer)))
+    return place(given.find(), Sampled.of(answer.formula()))
         .filter(asked -> places.size() > 1)
         .map(asked -> new PointsPicture(places, asked, "P"));
   }

@@ -10,7 +10,6 @@ import rootwright.composing.option.Choices;
 import rootwright.composing.option.Option;
 import rootwright.press.paper.Form;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.solve.Solution;
 
 /** The options of an item from the texts in its file, each with the slips that lead to it. */
@@ -54,6 +53,6 @@ final class OptionReading {
 
   /** An answer as it stands in a file. */
   static String write(Answer answer) {
-    return PlainWriter.write(AnswerFormula.of(answer));
+    return PlainWriter.write(answer.formula());
   }
 }

@@ -11,7 +11,6 @@ import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.lesson.text.Phrase;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.Working;
@@ -195,7 +194,7 @@ public final class PlanCheck {
     return solution.slips().stream()
         .filter(slip -> slip.spot() == idea && warned.add(slip.name()))
         .findFirst()
-        .map(slip -> new SlipNote(slip.name(), slip.text(), AnswerFormula.of(slip.value())));
+        .map(slip -> new SlipNote(slip.name(), slip.text(), slip.value().formula()));
   }
 
   private static LessonLine withNote(LessonLine line, Optional<SlipNote> note) {
@@ -223,7 +222,7 @@ public final class PlanCheck {
                           .toList())));
       return;
     }
-    Formula wrong = AnswerFormula.of(slip.get().value());
+    Formula wrong = slip.get().value().formula();
     Phrase compared =
         Phrase.words("Whoever forgets it gets ")
             .then("", Phrase.of(wrong))
@@ -241,7 +240,7 @@ public final class PlanCheck {
 
   private static Phrase answer(Answer answer) {
     Phrase all = Phrase.EMPTY;
-    for (Formula value : AnswerFormula.alternatives(answer)) {
+    for (Formula value : answer.alternatives()) {
       all = all.then(" or ", Phrase.of(value));
     }
     return all;

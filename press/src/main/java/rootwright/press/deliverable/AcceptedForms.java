@@ -14,7 +14,6 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.RationalValue;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 
 /**
  * Spellings of an answer that a key lists: the usual one first, then decimals that end, mixed
@@ -37,7 +36,7 @@ final class AcceptedForms {
           ? List.of("no such value", "none", "does not exist", "impossible", "∅")
           : several(solutions.values());
     }
-    return List.of(PlainWriter.write(AnswerFormula.of(answer)));
+    return List.of(PlainWriter.write(answer.formula()));
   }
 
   private static Set<String> number(Rational value) {

@@ -8,7 +8,6 @@ import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.RationalValue;
 import rootwright.press.document.Piece;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 
 /** An answer as it is printed. */
 final class AnswerPieces {
@@ -21,7 +20,7 @@ final class AnswerPieces {
   static List<Piece> exact(Answer answer) {
     List<ExactValue> values = values(answer);
     if (values.size() < 2) {
-      return List.of(Piece.math(AnswerFormula.of(answer)));
+      return List.of(Piece.math(answer.formula()));
     }
     List<Piece> pieces = new ArrayList<>();
     for (ExactValue value : values) {

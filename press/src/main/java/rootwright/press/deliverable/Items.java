@@ -16,7 +16,6 @@ import rootwright.press.paper.Task;
 import rootwright.press.paper.Version;
 import rootwright.press.paper.WholeNumberRule;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.solve.Solution;
 
 /** The items of a version as blocks, with and without what is right. */
@@ -116,7 +115,7 @@ final class Items {
         .orElseThrow(
             () ->
                 new IllegalStateException(
-                    "no option is %s".formatted(PlainWriter.write(AnswerFormula.of(key)))));
+                    "no option is %s".formatted(PlainWriter.write(key.formula()))));
   }
 
   /** A heading for what is said of one item. */

@@ -8,7 +8,6 @@ import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.composing.option.Option;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.problem.Statement;
 import rootwright.working.solve.CheckFailedException;
 import rootwright.working.solve.Solution;
@@ -76,7 +75,7 @@ final class ItemCheck {
         && WholeNumberRule.of(solution.answer()).isEmpty()) {
       wrongs.add(
           "The answer %s cannot be put into a whole number from 0 to 999."
-              .formatted(PlainWriter.write(AnswerFormula.of(solution.answer()))));
+              .formatted(PlainWriter.write(solution.answer().formula())));
     }
     return wrongs;
   }

@@ -6,7 +6,6 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.composing.option.Option;
-import rootwright.working.answer.AnswerFormula;
 
 /**
  * The code of a frozen paper: ten letters and digits from a digest of everything it says, keys
@@ -54,10 +53,10 @@ final class PaperCode {
       line(text, "form", find.form().name());
       if (find.form() instanceof Form.Choice choice) {
         for (Option option : choice.options()) {
-          line(text, "option", PlainWriter.write(AnswerFormula.of(option.value())));
+          line(text, "option", PlainWriter.write(option.value().formula()));
         }
       }
-      line(text, "answer", PlainWriter.write(AnswerFormula.of(find.current().solution().answer())));
+      line(text, "answer", PlainWriter.write(find.current().solution().answer().formula()));
     } else if (item.task() instanceof Task.Prove prove) {
       line(text, "prove", CanonicalPieces.of(prove.claim()));
       prove.proof().forEach(line -> line(text, "proof", CanonicalPieces.of(line)));

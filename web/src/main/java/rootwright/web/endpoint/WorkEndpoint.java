@@ -17,7 +17,6 @@ import rootwright.web.job.Jobs;
 import rootwright.web.job.Progress;
 import rootwright.web.keep.RecentProblems;
 import rootwright.web.keep.Visit;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.solve.Solution;
@@ -71,7 +70,7 @@ public final class WorkEndpoint {
           new Visit(
               StatementBody.query(statement),
               solution.statement(),
-              UnicodeWriter.write(AnswerFormula.of(solution.answer()))));
+              UnicodeWriter.write(solution.answer().formula())));
     }
     return reply;
   }

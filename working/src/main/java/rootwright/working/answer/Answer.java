@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.enclosure.ComplexBall;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.value.ExactValue;
@@ -13,14 +14,30 @@ import rootwright.algebra.value.RationalValue;
 /** What an ask may come out as. Exact throughout; equality of records is equality of answers. */
 public sealed interface Answer {
 
+  /** What stands in the place of an answer where nothing satisfies the condition. */
+  Formula NO_SUCH_VALUE = new Formula.Words("no such value");
+
   /** Stable short name for scripts. */
   String kind();
+
+  /** The answer as it is written; several values are listed. */
+  Formula formula();
+
+  /** The single formulas it is made of, to be joined by "or": one, or each possible value. */
+  default List<Formula> alternatives() {
+    return List.of(formula());
+  }
 
   /** One number, whatever the roots are called. */
   record Exact(ExactValue value) implements Answer {
     @Override
     public String kind() {
       return "exact";
+    }
+
+    @Override
+    public Formula formula() {
+      return value.toFormula();
     }
   }
 
@@ -40,6 +57,20 @@ public sealed interface Answer {
     public String kind() {
       return "values";
     }
+
+    @Override
+    public Formula formula() {
+      return values.isEmpty()
+          ? Formula.equation(PolynomialFormula.of(orbit, "T"), Formula.number(0))
+          : listed(alternatives());
+    }
+
+    @Override
+    public List<Formula> alternatives() {
+      return values.isEmpty()
+          ? List.of(formula())
+          : values.stream().map(ExactValue::toFormula).toList();
+    }
   }
 
   /**
@@ -58,6 +89,11 @@ public sealed interface Answer {
     public String kind() {
       return "values";
     }
+
+    @Override
+    public Formula formula() {
+      return new Formula.Words("one of %s values".formatted(images));
+    }
   }
 
   /** All numbers that satisfy a condition, possibly none. */
@@ -69,6 +105,18 @@ public sealed interface Answer {
     @Override
     public String kind() {
       return "set";
+    }
+
+    @Override
+    public Formula formula() {
+      return values.isEmpty() ? NO_SUCH_VALUE : listed(alternatives());
+    }
+
+    @Override
+    public List<Formula> alternatives() {
+      return values.isEmpty()
+          ? List.of(NO_SUCH_VALUE)
+          : values.stream().map(ExactValue::toFormula).toList();
     }
   }
 
@@ -82,6 +130,16 @@ public sealed interface Answer {
     public String kind() {
       return "set";
     }
+
+    @Override
+    public Formula formula() {
+      return items.isEmpty() ? NO_SUCH_VALUE : listed(items);
+    }
+
+    @Override
+    public List<Formula> alternatives() {
+      return items.isEmpty() ? List.of(NO_SUCH_VALUE) : items;
+    }
   }
 
   /** A polynomial in a letter. */
@@ -89,6 +147,11 @@ public sealed interface Answer {
     @Override
     public String kind() {
       return "polynomial";
+    }
+
+    @Override
+    public Formula formula() {
+      return PolynomialFormula.of(polynomial, letter);
     }
   }
 
@@ -106,6 +169,11 @@ public sealed interface Answer {
     public String kind() {
       return "count";
     }
+
+    @Override
+    public Formula formula() {
+      return Formula.number(number);
+    }
   }
 
   /** Whether something holds. */
@@ -114,6 +182,11 @@ public sealed interface Answer {
     public String kind() {
       return "truth";
     }
+
+    @Override
+    public Formula formula() {
+      return new Formula.Words(holds ? "true" : "false");
+    }
   }
 
   /** The least non-negative residue for a modulus. */
@@ -121,6 +194,11 @@ public sealed interface Answer {
     @Override
     public String kind() {
       return "residue";
+    }
+
+    @Override
+    public Formula formula() {
+      return Formula.number(value);
     }
   }
 
@@ -134,6 +212,11 @@ public sealed interface Answer {
     public String kind() {
       return "interval";
     }
+
+    @Override
+    public Formula formula() {
+      return condition;
+    }
   }
 
   /**
@@ -145,6 +228,11 @@ public sealed interface Answer {
     @Override
     public String kind() {
       return "none";
+    }
+
+    @Override
+    public Formula formula() {
+      return new Formula.Words(why);
     }
   }
 
@@ -161,6 +249,15 @@ public sealed interface Answer {
     public String kind() {
       return "refused";
     }
+
+    @Override
+    public Formula formula() {
+      return new Formula.Words(why);
+    }
+  }
+
+  private static Formula listed(List<Formula> formulas) {
+    return formulas.size() == 1 ? formulas.get(0) : new Formula.Listing(formulas);
   }
 
   /** A rational answer. */

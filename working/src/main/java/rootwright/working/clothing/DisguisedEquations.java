@@ -270,7 +270,7 @@ public final class DisguisedEquations implements Subject {
               undressed.base() > 1 && ask == DisguisedAsk.SUM
                   ? "logarithms add where numbers multiply"
                   : ask.words(),
-              rootwright.working.answer.AnswerFormula.of(answer)));
+              answer.formula()));
     }
     return steps;
   }

@@ -2,7 +2,6 @@ package rootwright.working.letters;
 
 import java.util.List;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.route.Attempt;
 import rootwright.working.route.RouteOn;
 import rootwright.working.step.Idea;
@@ -38,7 +37,7 @@ record RelationRoute(LetterEquation equation, Answer answer) implements RouteOn<
         "0 exactly when the condition holds for some naming",
         equation.expression(),
         equation.written());
-    lines.argue(Idea.STATE, "so", AnswerFormula.of(answer));
+    lines.argue(Idea.STATE, "so", answer.formula());
     return new Attempt.Worked(title(), lines.steps(), answer, List.<String>of());
   }
 }

@@ -2,7 +2,6 @@ package rootwright.working.letters;
 
 import java.util.List;
 import rootwright.algebra.notation.Formula;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.route.Attempt;
 import rootwright.working.route.RouteOn;
 import rootwright.working.step.Idea;
@@ -50,7 +49,7 @@ final class SystemRoute implements RouteOn<SystemAsked> {
       lines.argue(Idea.DOMAIN, "thrown out", new Formula.Words(reason));
     }
     if (!asked.reasons().isEmpty()) {
-      lines.argue(Idea.DOMAIN, "what is left", AnswerFormula.of(asked.answer()));
+      lines.argue(Idea.DOMAIN, "what is left", asked.answer().formula());
     }
     return new Attempt.Worked(title(), lines.steps(), asked.answer(), List.of());
   }

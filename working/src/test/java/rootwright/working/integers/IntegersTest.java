@@ -14,7 +14,6 @@ import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.Subjects;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
 import rootwright.working.kind.Kinds;
@@ -36,7 +35,7 @@ class IntegersTest {
   }
 
   private static String text(Answer answer) {
-    return PlainWriter.write(AnswerFormula.of(answer));
+    return PlainWriter.write(answer.formula());
   }
 
   private static List<String> lines(Solution solution) {

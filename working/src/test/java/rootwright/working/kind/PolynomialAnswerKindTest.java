@@ -10,7 +10,6 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.solve.Solution;
 
 class PolynomialAnswerKindTest {
@@ -54,7 +53,7 @@ class PolynomialAnswerKindTest {
         .anySatisfy(
             slip -> {
               assertThat(slip.name()).isEqualTo("transform-backwards");
-              assertThat(PlainWriter.write(AnswerFormula.of(slip.value())))
+              assertThat(PlainWriter.write(slip.value().formula()))
                   .isEqualTo("8*x^3 - 20*x^2 + 8*x + 5");
             });
   }
@@ -65,7 +64,7 @@ class PolynomialAnswerKindTest {
         .anySatisfy(
             slip -> {
               assertThat(slip.name()).isEqualTo("coefficients-squared");
-              assertThat(PlainWriter.write(AnswerFormula.of(slip.value())))
+              assertThat(PlainWriter.write(slip.value().formula()))
                   .isEqualTo("x^3 + 4*x^2 + 9*x + 25");
             });
   }

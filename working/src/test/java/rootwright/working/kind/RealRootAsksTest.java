@@ -12,7 +12,6 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import rootwright.algebra.enclosure.RealBall;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.solve.Solution;
 
 class RealRootAsksTest {
@@ -20,7 +19,7 @@ class RealRootAsksTest {
   private static final long SEED = Long.getLong("rootwright.seed", 20_261_130L);
 
   private static String text(Solution solution) {
-    return PlainWriter.write(AnswerFormula.of(solution.answer()));
+    return PlainWriter.write(solution.answer().formula());
   }
 
   @ParameterizedTest(name = "{0}, {2}")
@@ -39,7 +38,7 @@ class RealRootAsksTest {
         .anySatisfy(
             slip -> {
               assertThat(slip.name()).isEqualTo("all-roots");
-              assertThat(PlainWriter.write(AnswerFormula.of(slip.value()))).isEqualTo("6");
+              assertThat(PlainWriter.write(slip.value().formula())).isEqualTo("6");
             });
     assertThat(text(Solved.of("2 -5 1 -5 2", "sum of the real roots"))).isEqualTo("3");
   }
@@ -73,7 +72,7 @@ class RealRootAsksTest {
     Solution solution = Solved.of("1 -2 3 -2 2", "positive roots");
     assertThat(text(solution)).isEqualTo("0");
     assertThat(solution.slips())
-        .extracting(slip -> PlainWriter.write(AnswerFormula.of(slip.value())))
+        .extracting(slip -> PlainWriter.write(slip.value().formula()))
         .contains("4");
   }
 

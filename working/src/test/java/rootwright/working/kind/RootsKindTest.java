@@ -7,7 +7,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import rootwright.algebra.notation.PlainWriter;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.solve.Solution;
 
 class RootsKindTest {
@@ -18,7 +17,7 @@ class RootsKindTest {
       String source, String coefficients, String roots, String routes) {
     Solution solution = Solved.of(coefficients, "roots");
     assertThat(
-            AnswerFormula.alternatives(solution.answer()).stream()
+            solution.answer().alternatives().stream()
                 .map(PlainWriter::write)
                 .collect(Collectors.joining(" or ")))
         .as(source)

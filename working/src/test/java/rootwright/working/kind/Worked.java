@@ -4,7 +4,6 @@ import java.util.stream.Collectors;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
@@ -34,7 +33,7 @@ final class Worked {
   }
 
   static String text(Answer answer) {
-    return AnswerFormula.alternatives(answer).stream()
+    return answer.alternatives().stream()
         .map(PlainWriter::write)
         .collect(Collectors.joining(" or "));
   }

@@ -4,7 +4,6 @@ import java.util.List;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.Subjects;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.gate.Warning;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Statement;
@@ -31,8 +30,7 @@ public final class Lettered {
   /** The answer as a script reads it. */
   public static String text(Solution solution) {
     return String.join(
-        " or ",
-        AnswerFormula.alternatives(solution.answer()).stream().map(PlainWriter::write).toList());
+        " or ", solution.answer().alternatives().stream().map(PlainWriter::write).toList());
   }
 
   /** The codes of the warnings. */
@@ -43,7 +41,7 @@ public final class Lettered {
   /** {@code name value} of every slip that shows. */
   public static List<String> slips(Solution solution) {
     return solution.slips().stream()
-        .map(slip -> slip.name() + " " + PlainWriter.write(AnswerFormula.of(slip.value())))
+        .map(slip -> slip.name() + " " + PlainWriter.write(slip.value().formula()))
         .toList();
   }
 }

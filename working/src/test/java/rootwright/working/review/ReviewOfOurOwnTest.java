@@ -13,7 +13,6 @@ import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Problem;
@@ -93,7 +92,7 @@ class ReviewOfOurOwnTest {
     Solution solution = kinds.solve(problem, ClassProfile.EVERYTHING);
     assertThat(solution.slips()).hasSizeGreaterThan(2);
     for (Solution.WrongTurning slip : solution.slips()) {
-      Formula value = AnswerFormula.of(slip.value());
+      Formula value = slip.value().formula();
       Review review =
           Reviewer.of(problem, List.of(find + " = " + PlainWriter.write(value)), checks);
       assertThat(review.lines().get(0).slips())

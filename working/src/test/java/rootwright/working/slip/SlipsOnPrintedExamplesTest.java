@@ -15,7 +15,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Statement;
@@ -39,7 +38,7 @@ class SlipsOnPrintedExamplesTest {
   }
 
   private static String text(Answer answer) {
-    return PlainWriter.write(AnswerFormula.of(answer));
+    return PlainWriter.write(answer.formula());
   }
 
   @ParameterizedTest(name = "{0} on {2} of {1}")

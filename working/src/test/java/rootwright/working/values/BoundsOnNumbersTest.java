@@ -15,7 +15,6 @@ import rootwright.algebra.value.ExactValues;
 import rootwright.algebra.value.RationalValue;
 import rootwright.working.Subjects;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
@@ -36,7 +35,7 @@ class BoundsOnNumbersTest {
   }
 
   private static String text(Solution solution) {
-    return PlainWriter.write(AnswerFormula.of(solution.answer()));
+    return PlainWriter.write(solution.answer().formula());
   }
 
   private static List<String> lines(Solution solution) {

@@ -14,7 +14,6 @@ import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
 import rootwright.working.Subjects;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
 import rootwright.working.kind.Kinds;
@@ -36,7 +35,7 @@ class ValuesOfNumbersTest {
   }
 
   private static String text(Solution solution) {
-    return PlainWriter.write(AnswerFormula.of(solution.answer()));
+    return PlainWriter.write(solution.answer().formula());
   }
 
   private static List<WarningCode> codes(Solution solution) {
