@@ -18,7 +18,6 @@ import rootwright.composing.level.NumbersWritten;
 import rootwright.composing.option.Choices;
 import rootwright.composing.pattern.AnswerSort;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.route.Working;
 import rootwright.working.solve.Solution;
 
@@ -67,7 +66,7 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
    */
   private static Optional<String> unwieldy(Solution solution) {
     BigInteger answer =
-        AnswerFormula.alternatives(solution.answer()).stream()
+        solution.answer().alternatives().stream()
             .map(NumbersWritten::largest)
             .reduce(BigInteger.ONE, BigInteger::max);
     return NumbersWritten.largest(solution.routes().get(0))
