@@ -1,44 +1,28 @@
 package rootwright.cli;
 
-import java.nio.file.Path;
-import java.util.concurrent.Callable;
+import java.io.IOException;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
-import rootwright.desk.paper.FiledPaper;
 import rootwright.desk.paper.PaperFile;
+import rootwright.press.paper.BlockedException;
 
 /** {@code ./rootwright paper check}: reads every statement anew. */
 @Command(
     name = "check",
     description = "Read every statement anew, find what is missing, compare the versions.")
-final class PaperCheckCommand implements Callable<Integer> {
+final class PaperCheckCommand extends PaperFileCommand {
 
-  private final Console console;
   private final Desk desk;
 
-  @Parameters(paramLabel = "PAPER", description = "The file of the paper.")
-  Path paper = Path.of("");
-
-  @Option(names = "--json", description = "One JSON object.")
-  boolean json;
-
   PaperCheckCommand(Console console, Desk desk) {
-    this.console = console;
+    super(console);
     this.desk = desk;
   }
 
   @Override
-  public Integer call() throws InterruptedException {
-    return PaperAction.exitStatus(
-        console,
-        json,
-        () -> {
-          PaperFile file = new PaperFile(paper);
-          FiledPaper checked = desk.papers().checked(file.read());
-          file.write(checked);
-          new PaperReport(console, json).print(checked, file);
-        });
+  void act(PaperFile file)
+      throws UnreadableException, BlockedException, IOException, InterruptedException {
+    keep(desk.papers().checked(file.read()), file);
   }
 }

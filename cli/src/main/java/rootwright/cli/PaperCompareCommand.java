@@ -1,48 +1,34 @@
 package rootwright.cli;
 
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
-import java.nio.file.Path;
-import java.util.concurrent.Callable;
+import java.io.IOException;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
 import rootwright.desk.paper.PaperFile;
+import rootwright.press.paper.BlockedException;
 
 /** {@code ./rootwright paper compare}: the versions side by side. */
 @Command(
     name = "compare",
     description = "Show the versions of a paper side by side, item by item: statement, key, level.")
-final class PaperCompareCommand implements Callable<Integer> {
+final class PaperCompareCommand extends PaperFileCommand {
 
-  private final Console console;
   private final Desk desk;
 
-  @Parameters(paramLabel = "PAPER", description = "The file of the paper.")
-  Path paper = Path.of("");
-
-  @Option(names = "--json", description = "One JSON object.")
-  boolean json;
-
   PaperCompareCommand(Console console, Desk desk) {
-    this.console = console;
+    super(console);
     this.desk = desk;
   }
 
   @Override
-  public Integer call() throws InterruptedException {
-    return PaperAction.exitStatus(
-        console,
-        json,
-        () -> {
-          String comparison = desk.papers().comparison(new PaperFile(paper).read());
-          if (json) {
-            console
-                .out()
-                .println(JsonNodeFactory.instance.objectNode().put("comparison", comparison));
-          } else {
-            console.out().print(comparison);
-          }
-        });
+  void act(PaperFile file)
+      throws UnreadableException, BlockedException, IOException, InterruptedException {
+    String comparison = desk.papers().comparison(file.read());
+    if (json) {
+      console().out().println(JsonNodeFactory.instance.objectNode().put("comparison", comparison));
+    } else {
+      console().out().print(comparison);
+    }
   }
 }

@@ -1,29 +1,24 @@
 package rootwright.cli;
 
-import java.nio.file.Files;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneId;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
-import rootwright.desk.paper.FiledPaper;
 import rootwright.desk.paper.PaperFile;
+import rootwright.press.paper.BlockedException;
 
 /** {@code ./rootwright paper correct}: begins a new edition of a frozen paper. */
 @Command(
     name = "correct",
     description =
         "Begin a new edition of a frozen paper in a file of its own. Edit, check and freeze that; printing it also prints what was corrected.")
-final class PaperCorrectCommand implements Callable<Integer> {
+final class PaperCorrectCommand extends PaperFileCommand {
 
-  private final Console console;
   private final Desk desk;
-
-  @Parameters(paramLabel = "PAPER", description = "The file of the paper.")
-  Path paper = Path.of("");
 
   @Option(
       names = "--to",
@@ -42,26 +37,16 @@ final class PaperCorrectCommand implements Callable<Integer> {
   @Option(names = "--date", description = "The day of the new edition; today without.")
   LocalDate date = LocalDate.now(ZoneId.systemDefault());
 
-  @Option(names = "--json", description = "One JSON object.")
-  boolean json;
-
   PaperCorrectCommand(Console console, Desk desk) {
-    this.console = console;
+    super(console);
     this.desk = desk;
   }
 
   @Override
-  public Integer call() throws InterruptedException {
-    return PaperAction.exitStatus(
-        console,
-        json,
-        () -> {
-          if (Files.exists(to)) {
-            throw new IllegalArgumentException("there is a file already at " + to);
-          }
-          PaperFile later = new PaperFile(to);
-          FiledPaper next = desk.papers().correct(new PaperFile(paper), later, date, cause);
-          new PaperReport(console, json).print(next, later);
-        });
+  void act(PaperFile file)
+      throws UnreadableException, BlockedException, IOException, InterruptedException {
+    requireFree(to);
+    PaperFile later = new PaperFile(to);
+    report(desk.papers().correct(file, later, date, cause), later);
   }
 }

@@ -1,15 +1,14 @@
 package rootwright.cli;
 
-import java.nio.file.Path;
+import java.io.IOException;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.paper.AnswerForm;
 import rootwright.desk.paper.FiledItem;
-import rootwright.desk.paper.FiledPaper;
 import rootwright.desk.paper.PaperFile;
+import rootwright.press.paper.BlockedException;
 import rootwright.working.problem.Statement;
 
 /** {@code ./rootwright paper edit}: changes an item. */
@@ -17,12 +16,7 @@ import rootwright.working.problem.Statement;
     name = "edit",
     description =
         "Change an item of a paper that is not frozen. A changed statement makes its key stale.")
-final class PaperEditCommand implements Callable<Integer> {
-
-  private final Console console;
-
-  @Parameters(paramLabel = "PAPER", description = "The file of the paper.")
-  Path paper = Path.of("");
+final class PaperEditCommand extends PaperFileCommand {
 
   @Option(
       names = "--item",
@@ -50,24 +44,14 @@ final class PaperEditCommand implements Callable<Integer> {
       description = "Other options, ascending; the word new has them chosen at the next check.")
   List<String> options = List.of();
 
-  @Option(names = "--json", description = "One JSON object.")
-  boolean json;
-
   PaperEditCommand(Console console) {
-    this.console = console;
+    super(console);
   }
 
   @Override
-  public Integer call() throws InterruptedException {
-    return PaperAction.exitStatus(
-        console,
-        json,
-        () -> {
-          PaperFile file = new PaperFile(paper);
-          FiledPaper edited = file.read().edited(item, this::changed);
-          file.write(edited);
-          new PaperReport(console, json).print(edited, file);
-        });
+  void act(PaperFile file)
+      throws UnreadableException, BlockedException, IOException, InterruptedException {
+    keep(file.read().edited(item, this::changed), file);
   }
 
   private FiledItem changed(FiledItem old) {

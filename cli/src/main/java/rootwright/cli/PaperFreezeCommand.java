@@ -1,45 +1,29 @@
 package rootwright.cli;
 
-import java.nio.file.Path;
-import java.util.concurrent.Callable;
+import java.io.IOException;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
-import rootwright.desk.paper.FiledPaper;
 import rootwright.desk.paper.PaperFile;
+import rootwright.press.paper.BlockedException;
 
 /** {@code ./rootwright paper freeze}: gives a checked paper its code. */
 @Command(
     name = "freeze",
     description =
         "Freeze a checked paper under a code of its content; from then on it never changes.")
-final class PaperFreezeCommand implements Callable<Integer> {
+final class PaperFreezeCommand extends PaperFileCommand {
 
-  private final Console console;
   private final Desk desk;
 
-  @Parameters(paramLabel = "PAPER", description = "The file of the paper.")
-  Path paper = Path.of("");
-
-  @Option(names = "--json", description = "One JSON object.")
-  boolean json;
-
   PaperFreezeCommand(Console console, Desk desk) {
-    this.console = console;
+    super(console);
     this.desk = desk;
   }
 
   @Override
-  public Integer call() throws InterruptedException {
-    return PaperAction.exitStatus(
-        console,
-        json,
-        () -> {
-          PaperFile file = new PaperFile(paper);
-          FiledPaper frozen = desk.papers().frozen(file.read());
-          file.write(frozen);
-          new PaperReport(console, json).print(frozen, file);
-        });
+  void act(PaperFile file)
+      throws UnreadableException, BlockedException, IOException, InterruptedException {
+    keep(desk.papers().frozen(file.read()), file);
   }
 }

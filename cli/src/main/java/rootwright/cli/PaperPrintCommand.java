@@ -1,46 +1,33 @@
 package rootwright.cli;
 
-import java.nio.file.Path;
-import java.util.concurrent.Callable;
+import java.io.IOException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
 import rootwright.desk.paper.PaperFile;
+import rootwright.press.paper.BlockedException;
 
 /** {@code ./rootwright paper print}: prints a frozen paper. */
 @Command(
     name = "print",
     description =
         "Print a frozen paper. What the folder has already is not printed again, so a run that was stopped goes on where it was.")
-final class PaperPrintCommand implements Callable<Integer> {
+final class PaperPrintCommand extends PaperFileCommand {
 
-  private final Console console;
   private final Desk desk;
-
-  @Parameters(paramLabel = "PAPER", description = "The file of the paper.")
-  Path paper = Path.of("");
 
   @Mixin PrintOptions printing = new PrintOptions();
 
-  @Option(names = "--json", description = "One JSON object.")
-  boolean json;
-
   PaperPrintCommand(Console console, Desk desk) {
-    this.console = console;
+    super(console);
     this.desk = desk;
   }
 
   @Override
-  public Integer call() throws InterruptedException {
-    return PaperAction.exitStatus(
-        console,
-        json,
-        () -> {
-          PaperFile file = new PaperFile(paper);
-          printing.print(desk.papers(), file, console);
-          console.out().println("paper code " + file.read().code());
-        });
+  void act(PaperFile file)
+      throws UnreadableException, BlockedException, IOException, InterruptedException {
+    printing.print(desk.papers(), file, console());
+    console().out().println("paper code " + file.read().code());
   }
 }

@@ -1,38 +1,24 @@
 package rootwright.cli;
 
-import java.nio.file.Path;
-import java.util.concurrent.Callable;
+import java.io.IOException;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.paper.PaperFile;
+import rootwright.press.paper.BlockedException;
 
 /** {@code ./rootwright paper show}: what stands in a paper and how far it has come. */
 @Command(
     name = "show",
     description = "Show a paper: its state, items, keys, and which keys are stale.")
-final class PaperShowCommand implements Callable<Integer> {
-
-  private final Console console;
-
-  @Parameters(paramLabel = "PAPER", description = "The file of the paper.")
-  Path paper = Path.of("");
-
-  @Option(names = "--json", description = "One JSON object.")
-  boolean json;
+final class PaperShowCommand extends PaperFileCommand {
 
   PaperShowCommand(Console console) {
-    this.console = console;
+    super(console);
   }
 
   @Override
-  public Integer call() throws InterruptedException {
-    return PaperAction.exitStatus(
-        console,
-        json,
-        () -> {
-          PaperFile file = new PaperFile(paper);
-          new PaperReport(console, json).print(file.read(), file);
-        });
+  void act(PaperFile file)
+      throws UnreadableException, BlockedException, IOException, InterruptedException {
+    report(file.read(), file);
   }
 }

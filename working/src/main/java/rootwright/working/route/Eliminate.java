@@ -8,7 +8,6 @@ import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.polynomial.Polynomial;
-import rootwright.algebra.roots.Inverse;
 import rootwright.algebra.roots.ResidueAlgebra;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.Asked;
@@ -22,14 +21,16 @@ import rootwright.working.step.Setting;
  * reduced by P(r) = 0 to linear equations between 1, r, r², …, whose determinant must vanish
  * (Sylvester's dialytic method, 1840, in its shortest form).
  */
-final class Eliminate implements Route {
+final class Eliminate extends NewRootRoute {
 
+  /** Five linear equations nobody eliminates by hand. */
   private static final int HIGHEST_DEGREE = 4;
 
   private final Optional<String> letter;
 
   /** With the letter of the answer; absent for that of the problem. */
   Eliminate(Optional<String> letter) {
+    super(HIGHEST_DEGREE);
     this.letter = letter;
   }
 
@@ -49,24 +50,14 @@ final class Eliminate implements Route {
   }
 
   @Override
-  public Attempt attempt(Asked asked) {
-    List<OneRootMap> maps = OneRootMap.of(asked);
-    int n = asked.problem().degree();
-    if (maps.isEmpty()) {
-      return OneRootMap.SEVERAL_ROOTS;
-    } else if (n < 2 || n > HIGHEST_DEGREE) {
-      return new Attempt.Declined(
-          n < 2 ? "there is one root only" : "the determinant is too large to work out by hand");
-    }
-    OneRootMap map = maps.get(maps.size() - 1);
-    ResidueAlgebra algebra = ResidueAlgebra.of(asked.problem().polynomial());
-    return algebra.inverse(map.f().denominator()) instanceof Inverse.Inverted inverted
-        ? worked(asked, map, algebra.times(map.f().numerator(), inverted.value()), algebra)
-        : Reasons.ZERO_DENOMINATOR;
+  String tooLarge() {
+    return "the determinant is too large to work out by hand";
   }
 
-  private Attempt worked(Asked asked, OneRootMap map, Polynomial reduced, ResidueAlgebra algebra) {
+  @Override
+  Attempt worked(Asked asked, OneRootMap map, Polynomial reduced) {
     Problem problem = asked.problem();
+    ResidueAlgebra algebra = ResidueAlgebra.of(problem.polynomial());
     int n = problem.degree();
     String y = FreshNames.letter(problem);
     Setting setting = problem.setting();

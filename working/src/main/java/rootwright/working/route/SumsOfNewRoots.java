@@ -9,7 +9,6 @@ import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
-import rootwright.algebra.roots.Inverse;
 import rootwright.algebra.roots.ResidueAlgebra;
 import rootwright.working.ask.Asked;
 import rootwright.working.problem.Problem;
@@ -20,7 +19,7 @@ import rootwright.working.step.Setting;
  * The polynomial with the roots y = f(r) for any f: reduce y, y², … by P(r) = 0, add each up over
  * the roots, and turn the power sums into coefficients by Newton's identities.
  */
-final class SumsOfNewRoots implements Route {
+final class SumsOfNewRoots extends NewRootRoute {
 
   /** Highest degree for which this is still a working for a person. */
   private static final int HIGHEST_DEGREE = 5;
@@ -29,6 +28,7 @@ final class SumsOfNewRoots implements Route {
 
   /** With the letter of the answer; absent for that of the problem. */
   SumsOfNewRoots(Optional<String> letter) {
+    super(HIGHEST_DEGREE);
     this.letter = letter;
   }
 
@@ -48,24 +48,12 @@ final class SumsOfNewRoots implements Route {
   }
 
   @Override
-  public Attempt attempt(Asked asked) {
-    List<OneRootMap> maps = OneRootMap.of(asked);
-    int n = asked.problem().degree();
-    if (maps.isEmpty()) {
-      return OneRootMap.SEVERAL_ROOTS;
-    } else if (n < 2 || n > HIGHEST_DEGREE) {
-      return new Attempt.Declined(
-          n < 2 ? "there is one root only" : "there are too many power sums to work out");
-    }
-    // Without e_n/r the reduced form comes sooner.
-    OneRootMap map = maps.get(maps.size() - 1);
-    ResidueAlgebra algebra = ResidueAlgebra.of(asked.problem().polynomial());
-    return algebra.inverse(map.f().denominator()) instanceof Inverse.Inverted inverted
-        ? worked(asked, map, algebra.times(map.f().numerator(), inverted.value()))
-        : Reasons.ZERO_DENOMINATOR;
+  String tooLarge() {
+    return "there are too many power sums to work out";
   }
 
-  private Attempt worked(Asked asked, OneRootMap map, Polynomial reduced) {
+  @Override
+  Attempt worked(Asked asked, OneRootMap map, Polynomial reduced) {
     Problem problem = asked.problem();
     int n = problem.degree();
     String y = FreshNames.letter(problem);
