@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.review.LineFinding;
 import rootwright.working.review.LineFindings;
 import rootwright.working.review.LineVerdict;
@@ -131,7 +130,7 @@ final class Arrival {
 
   private LineFinding kept(LineFinding finding) {
     List<SlipMatch> slips = wrong.ofAnswer(values);
-    String answer = rootwright.algebra.notation.UnicodeWriter.write(AnswerFormula.of(answer()));
+    String answer = rootwright.algebra.notation.UnicodeWriter.write(answer().formula());
     return new LineFinding(
         finding.number(),
         finding.text(),

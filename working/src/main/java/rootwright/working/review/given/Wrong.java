@@ -18,7 +18,6 @@ import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.working.answer.Answer;
-import rootwright.working.answer.AnswerFormula;
 import rootwright.working.check.exact.Valuation;
 import rootwright.working.problem.Problem;
 import rootwright.working.review.Diagnosis;
@@ -163,7 +162,7 @@ final class Wrong {
 
   /** Whether these values are exactly those of an answer. */
   boolean isAnswer(Answer answer, List<Formula> values) {
-    List<Formula> ours = AnswerFormula.alternatives(answer);
+    List<Formula> ours = answer.alternatives();
     return !values.isEmpty()
         && values.stream().allMatch(value -> ours.stream().anyMatch(our -> isSame(our, value)))
         && ours.stream().allMatch(our -> values.stream().anyMatch(value -> isSame(our, value)));
