@@ -10,6 +10,7 @@ import rootwright.working.composition.LevelSets;
 import rootwright.working.described.DescribedRoots;
 import rootwright.working.described.ValuesAtAngles;
 import rootwright.working.fraction.NumeratorsOverRoots;
+import rootwright.working.fraction.PartialFractionsOfNumbers;
 import rootwright.working.identity.IdentityUnderCondition;
 import rootwright.working.integers.IntegerRoots;
 import rootwright.working.integers.VietaJumping;
@@ -50,6 +51,7 @@ public final class Subjects {
             new LevelSets(),
             new PolynomialFromValues(),
             new LinearRecurrences(),
+            new PartialFractionsOfNumbers(),
             new NumeratorsOverRoots(kinds),
             new PowerSumSequence(kinds),
             new DisguisedEquations(),

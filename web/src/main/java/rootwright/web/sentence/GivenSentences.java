@@ -45,6 +45,29 @@ final class GivenSentences {
               Map.of(
                   "claim", "a^2 + b^2 + c^2 = -2 (a b + b c + c a)", "condition", "a + b + c = 0")),
           new Sentence(
+              "partial-fractions-of-numbers",
+              "partial fractions",
+              "Write {fraction} as a sum of partial fractions.",
+              "",
+              "partial fractions of {fraction}",
+              "",
+              Map.of("fraction", "fraction in one letter"),
+              Map.of("fraction", "(x^2 + 5)/((x - 1)^2 (x + 2))")),
+          new Sentence(
+              "numerators-of-numbers",
+              "numerators of partial fractions",
+              "Find {find} if {condition}.",
+              "",
+              "{find} if {condition}",
+              "",
+              Map.of(
+                  "find", "letters above the strokes, or an expression in them",
+                  "condition", "the fraction and its form with letters"),
+              Map.of(
+                  "find", "A, B, C",
+                  "condition",
+                      "(x + 4)/((x - 1)^2 (x + 2)) = A/(x - 1) + B/(x - 1)^2 + C/(x + 2)")),
+          new Sentence(
               "identity",
               "prove or refute under a condition",
               "Prove or refute: if {condition}, then {claim}.",

@@ -13,9 +13,11 @@ import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaExpansion;
 import rootwright.algebra.notation.FormulaNames;
 import rootwright.algebra.notation.FormulaReader;
+import rootwright.algebra.notation.NormalForm;
 import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.step.NumberDomain;
 
@@ -62,6 +64,11 @@ final class ConditionReader {
           "(?<letter>\\p{L}(?:_\\w+)?)(?: is| are|) (?:an? )?(?<domain>"
               + Natures.WORDS
               + "|complex)(?: numbers?)?");
+  private static final Pattern MULTIPLE_ROOT =
+      Pattern.compile(
+          "(?:x = )?(?<before>\\S+) is (?:a|the) (?<times>double|repeated|triple) root"
+              + "|(?:it has |has |there is )?(?:a |the )?(?<often>double|repeated|triple) root (?:is |at |= |x = )+(?<after>\\S+)",
+          Pattern.CASE_INSENSITIVE);
   private static final Pattern DIVIDES =
       Pattern.compile(
           "(?<before>.+?) (?:divides(?: it| the polynomial| p)?|is a (?:factor|divisor))"
@@ -219,6 +226,23 @@ final class ConditionReader {
 
   private Condition valued(String text) throws UnreadableException {
     String typedWords = text.strip().replaceAll("\\s+", " ");
+    Matcher twice = MULTIPLE_ROOT.matcher(typedWords);
+    if (twice.matches()) {
+      String value = twice.group("before") != null ? twice.group("before") : twice.group("after");
+      Optional<Rational> root = ConditionText.number(value);
+      if (root.isPresent()) {
+        boolean triple =
+            twice
+                .group(twice.group("before") != null ? "times" : "often")
+                .equalsIgnoreCase("triple");
+        Formula power =
+            Formula.name(polynomial.unknown())
+                .minus(Formula.number(root.get()))
+                .power(triple ? 3 : 2);
+        return new Condition.DividedBy(
+            FormulaExpansion.polynomial(power, polynomial.unknown()), NormalForm.of(power));
+      }
+    }
     Matcher matcher =
         Pattern.compile(DIVIDES.pattern(), Pattern.CASE_INSENSITIVE).matcher(typedWords);
     if (matcher.matches()) {

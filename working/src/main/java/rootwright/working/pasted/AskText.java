@@ -41,6 +41,12 @@ final class AskText {
               + "|(?:with|having|that\\s+has|which\\s+has)\\s+(?:the\\s+)?(?:roots|zeros|zeroes|solutions))\\s+(?=\\S)",
           Pattern.CASE_INSENSITIVE);
 
+  /** A remainder of a whole number. */
+  private static final Pattern REMAINDER =
+      Pattern.compile(
+          "(?:the\\s+)?remainder\\s+(?:when|of|that)\\s+(?<of>[^,;]+?)\\s+(?:is\\s+|leaves\\s+)?(?:divided\\s+by|on\\s+division\\s+by|when\\s+divided\\s+by)\\s+(?<by>\\d{1,30})",
+          Pattern.CASE_INSENSITIVE);
+
   /** What ends a question or a sentence, and “in terms of p and q”. */
   private static final Pattern END =
       Pattern.compile(
@@ -62,6 +68,10 @@ final class AskText {
     }
     Matcher bidding = BIDDING.matcher(typed);
     String text = bidding.lookingAt() ? typed.substring(bidding.end()) : typed;
+    Matcher remainder = REMAINDER.matcher(text);
+    if (remainder.matches()) {
+      return "(%s) mod %s".formatted(remainder.group("of").strip(), remainder.group("by"));
+    }
     Matcher roots = NEW_ROOTS.matcher(text);
     if (polynomialGiven && roots.lookingAt()) {
       return "polynomial with roots " + text.substring(roots.end());

@@ -27,7 +27,8 @@ final class RecurrenceReader {
 
   private static final Pattern RUNNING =
       Pattern.compile(
-          "(?<![A-Za-z\\\\])(?<letter>[A-Za-z])\\s*(?:_\\s*\\{\\s*|\\(\\s*)(?<index>[a-z])\\s*[+-]\\s*\\d+\\s*[})]");
+          "(?<![A-Za-z\\\\])(?<letter>[A-Za-z])\\s*(?:_\\s*\\{\\s*(?=[a-z])|\\(\\s*(?=[ijklmn]))"
+              + "(?<index>[a-z])\\s*[+-]\\s*\\d+\\s*[})]");
   private static final Pattern INDEX =
       Pattern.compile(
           "\\s*(?:(?<running>[a-z])\\s*(?:(?<sign>[+-])\\s*(?<by>\\d{1,4}))?|(?<number>-?\\d{1,4}))\\s*");
