@@ -1,12 +1,10 @@
 package rootwright.working.fraction;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 import rootwright.algebra.factor.Factorisation;
 import rootwright.algebra.factor.IrreducibleFactor;
 import rootwright.algebra.notation.Formula;
@@ -28,7 +26,6 @@ import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 import rootwright.working.step.Claim;
-import rootwright.working.step.Cost;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
@@ -124,20 +121,13 @@ public final class PartialFractionsOfNumbers implements Subject {
                 working.route(), working.title(), "this class does not have it yet"));
       }
     }
-    routes.sort(Comparator.comparing(Working::cost));
-    return new Solution(
-        "partial-fractions",
-        given(read),
-        statement(read),
-        answer,
-        Optional.empty(),
-        conditions(fractions),
-        warnings(fractions),
-        routes,
-        declined,
-        slips(read, values, answer, inquiry),
-        List.of(),
-        second);
+    routes.sort(Working.CHEAPEST_FIRST);
+    return Solution.of("partial-fractions", given(read), statement(read), answer, second)
+        .withConditions(conditions(fractions))
+        .withWarnings(warnings(fractions))
+        .withRoutes(routes)
+        .withDeclined(declined)
+        .withSlips(slips(read, values, answer, inquiry));
   }
 
   private static List<Step> joined(List<Step> lines, List<Step> last) {
@@ -215,26 +205,23 @@ public final class PartialFractionsOfNumbers implements Subject {
                 read.fractions().below(),
                 FractionReader.parts(read.fractions().below(), read.fractions().x())),
             Optional.empty());
-    return Solution.unworked(
-        "partial-fractions",
-        given(read),
-        statement(read),
-        new Answer.None(why),
-        List.of(),
-        List.of(
-            new Warning(
-                repeated ? WarningCode.REPEATED_ROOT : WarningCode.CONTRADICTORY,
-                "The form is not the right one%s; %s is."
-                    .formatted(
-                        repeated ? ": a repeated factor needs all its powers below a stroke" : "",
-                        UnicodeWriter.write(full)))),
-        new SecondOpinion("there is no value to check", true, OptionalInt.empty()));
+    return Solution.none("partial-fractions", given(read), statement(read), why)
+        .withWarnings(
+            List.of(
+                new Warning(
+                    repeated ? WarningCode.REPEATED_ROOT : WarningCode.CONTRADICTORY,
+                    "The form is not the right one%s; %s is."
+                        .formatted(
+                            repeated
+                                ? ": a repeated factor needs all its powers below a stroke"
+                                : "",
+                            UnicodeWriter.write(full)))));
   }
 
   private Working working(
       String route, String title, String teaches, List<Step> steps, Answer answer) {
     Derivation.confirmed("route " + route, steps, checks);
-    return new Working(route, title, teaches, steps, answer, List.of(), Cost.of(steps));
+    return Working.of(route, title, teaches, steps, answer);
   }
 
   private static List<String> conditions(ExplicitFractions fractions) {
