@@ -38,7 +38,7 @@ final class OpenCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws InterruptedException {
-    try (DeskServer server = DeskServer.start(new DeskSettings(port, folder))) {
+    try (DeskServer server = DeskServer.start(new DeskSettings(port, folder)).warmUp()) {
       console.out().println("The desk is at " + server.address() + " (Ctrl+C ends it).");
       if (!quiet && !OpenPage.inBrowser(server.address())) {
         console.out().println("No browser could be started; open the address yourself.");

@@ -11,7 +11,6 @@ import java.net.InetAddress;
 import java.net.ServerSocket;
 import java.net.URI;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.notation.UnreadableException;
@@ -57,11 +56,15 @@ public final class DeskServer implements AutoCloseable {
   private static final int READINGS_AT_ONCE = 12;
 
   private final Javalin server;
-  private final List<Jobs> workers;
+  private final Jobs jobs;
+  private final Jobs readings;
+  private final WarmUp warmUp;
 
-  private DeskServer(Javalin server, List<Jobs> workers) {
+  private DeskServer(Javalin server, Desk desk, Jobs jobs, Jobs readings) {
     this.server = server;
-    this.workers = workers;
+    this.jobs = jobs;
+    this.readings = readings;
+    warmUp = new WarmUp(desk, jobs);
   }
 
   /**
@@ -85,7 +88,7 @@ public final class DeskServer implements AutoCloseable {
               serve(config.routes, settings, desk, solver, jobs, readings);
             });
     server.start(LOOPBACK, freePort(settings.port()));
-    return new DeskServer(server, List.of(jobs, readings));
+    return new DeskServer(server, desk, jobs, readings);
   }
 
   /** The address of the page. */
@@ -93,10 +96,26 @@ public final class DeskServer implements AutoCloseable {
     return URI.create("http://%s:%d/".formatted(LOOPBACK, server.port()));
   }
 
+  /**
+   * Loads what the first problem of each kind would wait for, in the background and only while
+   * nothing else is being worked on. Called once, if at all.
+   */
+  public DeskServer warmUp() {
+    warmUp.start();
+    return this;
+  }
+
+  /** Waits until {@link #warmUp} has ended. */
+  public void awaitWarmUp() throws InterruptedException {
+    warmUp.await();
+  }
+
   /** Ends all work and stops listening. */
   @Override
   public void close() {
-    workers.forEach(Jobs::close);
+    warmUp.close();
+    jobs.close();
+    readings.close();
     server.stop();
   }
 
@@ -135,7 +154,7 @@ public final class DeskServer implements AutoCloseable {
     StoppedOrders stopped = new StoppedOrders(settings.folder().resolve("stopped-orders"));
     RecentProblems recent = new RecentProblems(settings.folder());
     KeptProfile profile = new KeptProfile(settings.folder());
-    new KeptEndpoints(desk, recent, profile).addTo(routes);
+    new KeptEndpoints(desk, recent, profile, settings.folder()).addTo(routes);
     new SetEndpoint(desk, readings).addTo(routes);
     new WorkEndpoint(desk, solver, jobs, profile, recent).addTo(routes);
     new ListEndpoint(solver, jobs, profile).addTo(routes);

@@ -7,10 +7,12 @@ import java.net.URI;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rootwright.desk.keep.KeptProfile;
 import rootwright.web.frame.DeskPage;
 
 /** The server as anybody on the network would meet it. */
@@ -136,6 +138,28 @@ class DeskServerTest {
     assertThat(get("/api/profile").sentTo(desk.address()))
         .contains("\"newton\"")
         .contains("\"log-derivative\"");
+  }
+
+  /**
+   * The command line reads and writes the class of the page by the same name in the same folder.
+   */
+  @Test
+  void theClassOfThePageIsThatOfTheCommandLine() throws IOException {
+    put("/api/profile", "{\"without\":[\"newton\"]}").sentTo(desk.address());
+    KeptProfile ofTheCommandLine = new KeptProfile(folder, KeptProfile.USUAL);
+    assertThat(ofTheCommandLine.without()).containsExactly("newton");
+    ofTheCommandLine.choose(Set.of("evaluate"));
+    assertThat(get("/api/profile").sentTo(desk.address())).contains("\"without\":[\"evaluate\"]");
+  }
+
+  @Test
+  void aClassIsKeptUnderANameThatTheCommandLineKnows() throws IOException {
+    put("/api/profile/year-9", "{\"without\":[\"newton\"]}").sentTo(desk.address());
+    assertThat(new KeptProfile(folder, "year-9").without()).containsExactly("newton");
+    assertThat(get("/api/profile").sentTo(desk.address()))
+        .contains("\"classes\":{\"year-9\":[\"newton\"]}");
+    assertThat(put("/api/profile/..%2Fyear", "{\"without\":[]}").statusFrom(desk.address()))
+        .isBetween(400, 422);
   }
 
   @Test

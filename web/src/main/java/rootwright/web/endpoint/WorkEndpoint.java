@@ -62,9 +62,7 @@ public final class WorkEndpoint {
       throws UnreadableException, InterruptedException {
     progress.at(0, 0, "Working this out");
     Solution solution = solver.work(statement, taught);
-    ObjectNode reply = SolutionContract.of(solution, FormulaForms.FOR_PAGES);
-    reply.set("choices", ChoicesContract.ofEveryNumber(solution, FormulaForms.FOR_PAGES));
-    FigureJson.add(reply, desk, statement, solution);
+    ObjectNode reply = reply(desk, statement, solution);
     if (!progress.stopped()) {
       recent.remember(
           new Visit(
@@ -72,6 +70,14 @@ public final class WorkEndpoint {
               solution.statement(),
               UnicodeWriter.write(solution.answer().formula())));
     }
+    return reply;
+  }
+
+  /** Everything that a page shows of a solution. */
+  public static ObjectNode reply(Desk desk, Statement statement, Solution solution) {
+    ObjectNode reply = SolutionContract.of(solution, FormulaForms.FOR_PAGES);
+    reply.set("choices", ChoicesContract.ofEveryNumber(solution, FormulaForms.FOR_PAGES));
+    FigureJson.add(reply, desk, statement, solution);
     return reply;
   }
 }

@@ -92,6 +92,11 @@ public final class Jobs implements AutoCloseable {
     return Optional.ofNullable(jobs.get(id));
   }
 
+  /** Whether nothing is being worked on. */
+  public boolean areIdle() {
+    return workers.getActiveCount() == 0;
+  }
+
   /** Stops everything. */
   @Override
   public void close() {

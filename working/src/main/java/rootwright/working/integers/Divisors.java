@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
+import rootwright.algebra.stop.Stop;
 
 /** The divisors of a whole number, and the ways to write it as a product. */
 final class Divisors {
@@ -22,6 +23,7 @@ final class Divisors {
     long size = number.abs().longValueExact();
     TreeSet<BigInteger> found = new TreeSet<>();
     for (long d = 1; d * d <= size; d++) {
+      Stop.ifUnwanted();
       if (size % d == 0) {
         for (long each : new long[] {d, size / d}) {
           found.add(BigInteger.valueOf(each));

@@ -11,6 +11,7 @@ import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.stop.Stop;
 import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.RationalValue;
 import rootwright.working.answer.Answer;
@@ -118,6 +119,7 @@ public final class VietaJumping implements Subject {
   private static void secondOpinion(JumpProblem problem, SortedMap<BigInteger, List<Long>> found) {
     TreeSet<BigInteger> seen = new TreeSet<>();
     for (long a = 1; a <= WINDOW; a++) {
+      Stop.ifUnwanted();
       for (long b = 1; b <= a; b++) {
         problem.quotient(a, b).ifPresent(seen::add);
       }

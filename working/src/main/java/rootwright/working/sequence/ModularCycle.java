@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.stop.Stop;
 
 /**
  * The remainders of whole power sums with whole recurrence: they return once n neighbours have
@@ -79,6 +80,7 @@ record ModularCycle(long before, long length, List<BigInteger> remainders) {
     }
 
     State next() {
+      Stop.ifUnwanted();
       long[] moved = new long[values.length];
       long sum = 0;
       for (int k = 0; k < values.length; k++) {

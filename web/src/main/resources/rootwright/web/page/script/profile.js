@@ -3,9 +3,10 @@ import { make } from "./element.js";
 import * as server from "./server.js";
 
 export class Profile {
-  constructor({ without, routes }, changed) {
+  constructor({ without, routes, classes }, changed) {
     this.without = new Set(without);
     this.routes = new Map(Object.entries(routes));
+    this.classes = classes;
     this.changed = changed;
     this.open = false;
   }
@@ -20,7 +21,36 @@ export class Profile {
       list.hidden = !this.open;
       opener.setAttribute("aria-expanded", String(this.open));
     });
-    return make("section", { class: "class" }, make("p", {}, "Worked for a class that has ", opener, "."), list);
+    const told = make("span", { role: "status" });
+    return make("section", { class: "class" }, make("p", {}, "Worked for a class that has ", opener, ". ", ...this.keeping(told), ...this.taking(), told), list);
+  }
+
+  /** Keeping the choice under a name, for this page and for the command line. */
+  keeping(told) {
+    const name = make("input", { type: "text", class: "class-name", "aria-label": "name of the class", placeholder: "year-9", size: "8", maxlength: "40", autocomplete: "off", spellcheck: "false" });
+    const keep = async () => {
+      try {
+        const kept = await server.keepClass(name.value.trim() || name.placeholder, [...this.without]);
+        this.classes = kept.classes;
+        told.textContent = ` The class ${name.value.trim() || name.placeholder} is kept; the command line knows it by --class.`;
+      } catch (refused) {
+        told.textContent = ` ${refused.message}`;
+      }
+    };
+    return [make("button", { type: "button", class: "keep-class", onclick: keep }, "Keep"), " this as the class ", name, "."];
+  }
+
+  /** Taking a class that was kept. */
+  taking() {
+    const names = Object.keys(this.classes);
+    if (names.length === 0) return [];
+    const take = async (name) => {
+      this.without = new Set(this.classes[name]);
+      await server.chooseProfile([...this.without]);
+      await this.changed();
+    };
+    const buttons = names.flatMap((name, at) => [at === 0 ? " Or take " : ", ", make("button", { type: "button", "data-class": name, onclick: () => take(name) }, name)]);
+    return [...buttons, "."];
   }
 
   words(known) {

@@ -31,6 +31,7 @@ export const kinds = () => ask("GET", "/api/kinds");
 export const recent = () => ask("GET", "/api/recent");
 export const profile = () => ask("GET", "/api/profile");
 export const chooseProfile = (without) => ask("PUT", "/api/profile", { without });
+export const keepClass = (name, without) => ask("PUT", `/api/profile/${encodeURIComponent(name)}`, { without });
 export const setBlanks = (statement, signal) => ask("POST", "/api/set", statement, signal);
 
 /**
