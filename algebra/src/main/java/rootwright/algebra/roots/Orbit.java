@@ -61,6 +61,17 @@ public final class Orbit {
     return of(expression, names).size();
   }
 
+  /**
+   * Whether an image is the negative of the expression, as s − r is of r − s: only then has a power
+   * of it, the square and every even one, fewer images. (Images of which a power is the same differ
+   * by a factor that is a rational root of unity.)
+   *
+   * @throws IllegalArgumentException if the expression uses more than n names
+   */
+  public static boolean hasOpposites(RationalFunction expression, int names) {
+    return !sizeOf(expression.power(2).lowestTerms(), names).equals(sizeOf(expression, names));
+  }
+
   /** n! over the factorials of how often each exponent occurs, zero included. */
   private static BigInteger arrangements(Monomial monomial, int names) {
     BigInteger arrangements = BigInteger.ONE;

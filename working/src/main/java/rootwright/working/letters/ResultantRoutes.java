@@ -72,7 +72,7 @@ final class ResultantRoutes {
             "by A(r) = 0",
             new Formula.Application("B", List.of(root)),
             rest.formula());
-        if (problem.letters().size() <= 2 && !reduced.isZero()) {
+        if (problem.letters().size() <= 2 && reduced.degreeIn(0) > 0) {
           lines.add(
               setting,
               Idea.SUM_OVER_ROOTS,

@@ -15,6 +15,7 @@ public final class ImageRoutes {
         new SquareTheRoots(letter),
         new SumsOfNewRoots(letter),
         new Eliminate(letter),
-        new SumsOverPairs(letter));
+        new SumsOverPairs(letter),
+        new ValuesTogether(letter));
   }
 }

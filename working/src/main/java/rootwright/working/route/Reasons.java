@@ -18,6 +18,10 @@ final class Reasons {
 
   static final Attempt TOO_LONG = new Attempt.Declined("written out, the ask has too many terms");
 
+  static final Attempt OPPOSITES =
+      new Attempt.Declined(
+          "the new roots come in opposite pairs, so their squares have fewer values than they");
+
   /** Why an ask that is not known to be symmetric cannot be worked as one that is. */
   static Attempt notSymmetric(Asked asked) {
     return asked.expression().isPresent() ? NOT_SYMMETRIC : TOO_LONG;

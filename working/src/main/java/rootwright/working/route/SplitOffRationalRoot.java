@@ -107,6 +107,10 @@ final class SplitOffRationalRoot implements Route {
 
     Attempt twoLeft() {
       KnownAndOpen parts = KnownAndOpen.of(knownPutIn(), lastTwo());
+      if (parts.open().contains(part -> part instanceof Formula.Application)) {
+        // For the last two roots P would be what is left of it, which is another polynomial.
+        return new Attempt.Declined("P itself stands in what is left for the last two roots");
+      }
       Optional<SymmetricFraction> open = inLastTwo(parts.open());
       if (open.isEmpty()) {
         return new Attempt.Declined("what is left is not symmetric in the last two roots");

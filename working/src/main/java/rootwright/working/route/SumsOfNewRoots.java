@@ -9,6 +9,7 @@ import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.roots.Orbit;
 import rootwright.algebra.roots.ResidueAlgebra;
 import rootwright.working.ask.Asked;
 import rootwright.working.problem.Problem;
@@ -56,6 +57,9 @@ final class SumsOfNewRoots extends NewRootRoute {
   Attempt worked(Asked asked, OneRootMap map, Polynomial reduced) {
     Problem problem = asked.problem();
     int n = problem.degree();
+    if (Orbit.hasOpposites(asked.expression().orElseThrow(), n)) {
+      return Reasons.OPPOSITES;
+    }
     String y = FreshNames.letter(problem);
     Setting setting = problem.setting();
     Lines lines = new Lines(setting);

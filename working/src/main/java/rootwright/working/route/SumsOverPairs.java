@@ -70,6 +70,9 @@ final class SumsOverPairs implements Route {
     if (degree * images > HIGHEST_SUM || n < 3) {
       return new Attempt.Declined("the power sums that are needed lie too far out");
     }
+    if (Orbit.hasOpposites(asked.expression().get(), n)) {
+      return Reasons.OPPOSITES;
+    }
     return worked(asked, map, roots, images, unordered);
   }
 

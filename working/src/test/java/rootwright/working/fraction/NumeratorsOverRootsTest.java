@@ -26,6 +26,8 @@ class NumeratorsOverRootsTest {
         "(2x-1)(9-x^2); ABC; (23x-11x^2)/((2x-1)(9-x^2)); 2",
         "x^3-22x^2+80x-67; 1/A+1/B+1/C; 1/(x^3-22x^2+80x-67); 244",
         "x^3-6x^2+5x-1; 1/A+1/B+1/C; 1/P(x); 21",
+        // With a rational root; the sum of 3r^2 + 10r - 3 over the roots.
+        "x^3+5x^2-3x-3; 1/A+1/B+1/C; 1/P(x); 34",
         "x^3-6x^2+5x-1; A+B+C; 1/P(x); 0",
         "2x^3-3x+7; A+B+C; (x^2+1)/P(x); 1/2",
         "x^3-2x-5; A r + B s + C t; x/P(x); 1",

@@ -125,4 +125,30 @@ class PolynomialAnswerKindTest {
     }
     assertThat(worked).as("seed %d: workings", SEED).isGreaterThan(10);
   }
+
+  /** The resolvent cubic of a quartic: Lagrange 1771, Réflexions; its coefficients from memory. */
+  @Test
+  void theValuesOfAnExpressionAreBuiltTogetherFromTheCoefficients() {
+    Solution quartic = Solved.of("1 -1 0 2 -5", "resolvent(r s + t u)");
+    assertThat(Solved.lines(quartic, "values-together"))
+        .contains(
+            "y_1 + y_2 + y_3 = e_2 = 0",
+            "y_1*y_2 + y_1*y_3 + y_2*y_3 = e_1*e_3 - 4*e_4 = -2 - 4*(-5) = 18",
+            "T^3 + 18*T + 1 = 0");
+    Solution cyclic = Solved.of("1 0 -7 7", "resolvent(r^2 s + s^2 t + t^2 r)");
+    assertThat(Solved.lines(cyclic, "values-together"))
+        .contains("y_1 + y_2 = e_1*e_2 - 3*e_3 = -3*(-7) = 21")
+        .endsWith("T^2 - 21*T + 98 = 0");
+  }
+
+  /** Their squares have fewer values than they, and Σ over the values of a square says so. */
+  @Test
+  void valuesInOppositePairsAreNotAddedUpByPowers() {
+    for (String[] each :
+        new String[][] {{"1 0 -7 6", "r - s"}, {"1 -5 3", "r^3 - s^3"}, {"1 -5 3", "1/r - 1/s"}}) {
+      Solution solution = Solved.of(each[0], "resolvent(" + each[1] + ")");
+      assertThat(solution.answer()).isInstanceOf(Answer.PolynomialIn.class);
+      assertThat(Solved.routes(solution)).doesNotContain("sums-over-pairs", "sums-of-new-roots");
+    }
+  }
 }

@@ -50,6 +50,9 @@ class TwoPolynomialsTest {
         // minus the resultant with its derivative.
         "y^3 - 15y + 4 and 3y^2 - 15; resultant; -13068",
         "2x^2 - 3x + 1 and 3x^2 + x - 5; resultant; 15",
+        // B(r) is 5 and -3 at every root of A.
+        "x^2 - 3x - 1 and x^2 - 3x + 4; resultant; 25",
+        "x^2 - 5 and x^3 - 5x - 3; resultant; 9",
         "2x^2 - 3x + 1 and 3x^2 + x - 5; Π (r - s); 5/12",
         "2x^2 - 3x + 1 and 3x^2 + x - 5; Σ 1/(r-s); -121/15",
       })
