@@ -8,15 +8,12 @@ import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaNames;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
-import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.working.review.LineFinding;
 import rootwright.working.review.LineFindings;
 import rootwright.working.review.LineText;
 import rootwright.working.review.LineVerdict;
 import rootwright.working.review.Review;
-import rootwright.working.review.SlipMatch;
-import rootwright.working.review.Together;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
 
@@ -35,17 +32,13 @@ public final class GivenReviewer {
   private final Truths truths;
   private final Wrong wrong;
   private final Inequalities inequalities;
-  private final List<Known> facts = new ArrayList<>();
-  private final List<MultivariatePolynomial> casesDone = new ArrayList<>();
-  private final List<MultivariatePolynomial> thrownOut = new ArrayList<>();
-  private final List<WrongEquation> wrongEquations = new ArrayList<>();
+  private final Notebook notebook;
+  private final Judge judge;
+  private final Choices choices;
   private final Arrival arrival;
   private Optional<Formula> first = Optional.empty();
   private Optional<Formula> last = Optional.empty();
   private boolean chainTrue = true;
-
-  /** An equation that is wrong, as it was written. */
-  private record WrongEquation(Formula left, Formula right, int line) {}
 
   private GivenReviewer(Ground ground, TwoChecks checks) {
     this.ground = ground;
@@ -53,7 +46,9 @@ public final class GivenReviewer {
     this.wrong = new Wrong(ground, truths);
     this.inequalities = new Inequalities(ground, truths);
     this.arrival = new Arrival(ground, wrong);
-    facts.addAll(ground.given());
+    this.notebook = new Notebook(ground, truths);
+    this.judge = new Judge(ground, truths, wrong, notebook);
+    this.choices = new Choices(ground, truths, notebook);
   }
 
   /**
@@ -156,7 +151,7 @@ public final class GivenReviewer {
     if (zero.isPresent() && truths.isPossible(with)) {
       findings.wrong(supposed, "this one is allowed by the statement", List.of());
     } else {
-      zero.ifPresent(thrownOut::add);
+      zero.ifPresent(notebook::throwOut);
       findings.add(supposed, LineVerdict.FOLLOWS, "the statement does not allow it");
     }
   }
@@ -185,7 +180,7 @@ public final class GivenReviewer {
       return;
     }
     zeros.forEach(truths::choose);
-    zeros.forEach(zero -> facts.add(0, new Known(zero, "line " + findings.number(), true)));
+    zeros.forEach(zero -> notebook.remember(zero, findings.number(), true));
     findings.add(shown, LineVerdict.FOLLOWS, "names for the roots");
   }
 
@@ -202,7 +197,7 @@ public final class GivenReviewer {
         equality(sides.subList(k - 1, k + 1), k > 1, false, findings);
       }
     }
-    truths.supposed().ifPresent(thrownOut::add);
+    truths.supposed().ifPresent(notebook::throwOut);
     inequalities.judge(List.of(chain.relation()), findings);
     if (inequalities.isAnswer(List.of(chain.relation()))) {
       arrival.arrives();
@@ -224,10 +219,10 @@ public final class GivenReviewer {
       }
       Formula start = first.orElse(left);
       if (!start.equals(left)) {
-        zero(start, right).ifPresent(zero -> remember(zero, findings.number(), chainTrue));
+        zero(start, right).ifPresent(zero -> notebook.remember(zero, findings.number(), chainTrue));
       }
       if (!chainTrue) {
-        wrongEquations.add(new WrongEquation(start, right, findings.number()));
+        notebook.wrong(start, right, findings.number());
       }
       arrival.chosen(start, right);
       arrival.equality(start, right, chainTrue, findings.number());
@@ -260,7 +255,7 @@ public final class GivenReviewer {
             && FormulaNames.in(right).isEmpty();
     if (left instanceof Formula.Name letter
         && (again || !ground.names().isKnown(letter.spelling()))
-        && !(again && isTrue(left, right))) {
+        && !(again && truths.isTrue(left, right))) {
       Optional<RationalFunction> meaning = ground.writing().of(right);
       meaning.ifPresent(value -> ground.names().define(letter.spelling(), value));
       if (meaning.isPresent()) {
@@ -274,12 +269,6 @@ public final class GivenReviewer {
     return false;
   }
 
-  private boolean isTrue(Formula left, Formula right) {
-    return zero(left, right)
-        .map(zero -> truths.of(Formula.equation(left, right), zero) == Truths.Truth.ALWAYS)
-        .orElse(false);
-  }
-
   private void pair(Formula left, Formula right, boolean leads, LineFindings findings) {
     Formula shown = Formula.equation(left, right);
     Optional<MultivariatePolynomial> zero = zero(left, right);
@@ -289,226 +278,15 @@ public final class GivenReviewer {
       return;
     }
     Truths.Truth truth = truths.of(shown, zero.get());
-    if (truth == Truths.Truth.REFUTED && choice(left, right, zero.get(), leads, findings)) {
+    if (truth == Truths.Truth.REFUTED
+        && choices.isChoice(left, right, zero.get(), leads, findings)) {
       return;
     }
-    judge(shown, zero.get(), truth, findings);
+    judge.equation(first.orElse(left), shown, zero.get(), truth, chainTrue, findings);
     if (truth == Truths.Truth.REFUTED) {
       chainTrue = false;
     }
-    remember(zero.get(), findings.number(), truth != Truths.Truth.REFUTED);
-  }
-
-  private void judge(
-      Formula shown, MultivariatePolynomial zero, Truths.Truth truth, LineFindings findings) {
-    List<Formula> sides = ((Formula.Relation) shown).sides();
-    switch (truth) {
-      case ALWAYS, WHERE_ALLOWED, AT_ROOTS -> {
-        Optional<String> step =
-            steps(true)
-                .to(zero)
-                .or(() -> rootStep(zero, truth))
-                .or(() -> cases(zero))
-                .or(() -> left(zero))
-                .or(() -> steps(true).onlyReal(zero))
-                .or(() -> isBare(sides.get(1)) ? Optional.empty() : steps(true).together(zero));
-        if (!chainTrue && step.isPresent()) {
-          findings.add(shown, LineVerdict.FOLLOWS_FROM_WRONG, step.get() + ", after what is wrong");
-        } else if (step.isPresent()) {
-          findings.add(shown, LineVerdict.FOLLOWS, step.get());
-        } else if (truth == Truths.Truth.WHERE_ALLOWED) {
-          findings.add(
-              shown,
-              LineVerdict.UNEXPLAINED,
-              "true of what the statement allows; nothing above says why the rest is left out");
-        } else {
-          findings.add(
-              shown, LineVerdict.UNEXPLAINED, "no single step from what stands above leads to it");
-        }
-      }
-      case UNDECIDED ->
-          findings.add(shown, LineVerdict.UNDECIDED, "both checks together cannot decide it");
-      default -> {
-        Optional<String> step = fromWrong(zero).or(() -> replaced(shown));
-        if (step.isPresent()) {
-          findings.add(shown, LineVerdict.FOLLOWS_FROM_WRONG, step.get());
-        } else {
-          wrongEquations.add(
-              new WrongEquation(first.orElse(sides.get(0)), sides.get(1), findings.number()));
-          findings.wrong(shown, wrong.truth(sides.get(0), sides.get(1)), slips(sides));
-        }
-      }
-    }
-  }
-
-  /** A number, a letter or such with a sign shows nothing of how it was found. */
-  private static boolean isBare(Formula side) {
-    return side.parts().isEmpty()
-        || (side instanceof Formula.Negative negative && isBare(negative.of()))
-        || (side instanceof Formula.Quotient quotient
-            && isBare(quotient.over())
-            && isBare(quotient.under()));
-  }
-
-  private List<SlipMatch> slips(List<Formula> sides) {
-    List<SlipMatch> found = new ArrayList<>();
-    Formula start = first.orElse(sides.get(0));
-    if (start.equals(ground.find()) || sides.get(0).equals(ground.find())) {
-      found.addAll(wrong.ofAnswer(List.of(sides.get(1))));
-    }
-    found.addAll(wrong.ofPolynomial(sides.get(0).minus(sides.get(1))));
-    for (SlipMatch slip : wrong.ofFormula(start, sides.get(1))) {
-      if (found.stream().noneMatch(other -> other.name().equals(slip.name()))) {
-        found.add(slip);
-      }
-    }
-    return found;
-  }
-
-  /** P(x) = 0 is what x being a root means. */
-  private Optional<String> rootStep(MultivariatePolynomial zero, Truths.Truth truth) {
-    return truth == Truths.Truth.AT_ROOTS
-        ? steps(true).to(zero).or(() -> Optional.of("true of the roots x of the polynomial"))
-        : Optional.empty();
-  }
-
-  /** Alternatives each of which was found in a case of its own. */
-  private Optional<String> cases(MultivariatePolynomial zero) {
-    return casesDone.stream().anyMatch(zero::equals)
-        ? Optional.of("the cases taken together")
-        : Optional.empty();
-  }
-
-  /** What is left when the cases that were looked at are thrown out. */
-  private Optional<String> left(MultivariatePolynomial zero) {
-    MultivariatePolynomial product = zero;
-    for (MultivariatePolynomial out : thrownOut) {
-      product = product.times(out);
-    }
-    return thrownOut.isEmpty()
-        ? Optional.empty()
-        : steps(true).to(product).map(step -> "what is left when the other case is thrown out");
-  }
-
-  private Steps steps(boolean sound) {
-    List<Known> used = new ArrayList<>();
-    truths.supposed().ifPresent(zero -> used.add(new Known(zero, "the case looked at", true)));
-    facts.stream().filter(fact -> fact.sound() || !sound).forEach(used::add);
-    return new Steps(used, truths.chosen(), ground.names().signs(), ground.names().size());
-  }
-
-  private Optional<String> fromWrong(MultivariatePolynomial zero) {
-    List<Known> wrongOnes = facts.stream().filter(fact -> !fact.sound()).toList();
-    List<MultivariatePolynomial> equations = new ArrayList<>(ground.names().signs());
-    wrongOnes.forEach(fact -> equations.add(fact.zero()));
-    if (!wrongOnes.isEmpty() && Together.leadTo(equations, zero, ground.names().size())) {
-      return Optional.of("from " + wrongOnes.get(0).source());
-    }
-    for (Known fact : facts) {
-      if (!fact.sound()) {
-        Optional<String> found = steps(true).fromPair(zero, fact);
-        if (found.isPresent()) {
-          return found;
-        }
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** Whether the line becomes true if a wrong value gives way to what it was found for. */
-  private Optional<String> replaced(Formula shown) {
-    for (WrongEquation equation : wrongEquations) {
-      boolean holds =
-          PutBack.everyWay(shown, equation.right(), equation.left()).stream()
-              .map(back -> ((Formula.Relation) back).sides())
-              .anyMatch(sides -> isTrue(sides.get(0), sides.get(1)));
-      if (holds) {
-        return Optional.of("line " + equation.line() + " put in");
-      }
-    }
-    return Optional.empty();
-  }
-
-  /** A name for one root, or one of the cases that a line above leaves. */
-  private boolean choice(
-      Formula left,
-      Formula right,
-      MultivariatePolynomial zero,
-      boolean leads,
-      LineFindings findings) {
-    boolean integers = ground.says("integer") && Steps.unknownsIn(zero).size() == 1;
-    boolean named = (left instanceof Formula.Name || integers) && FormulaNames.in(right).isEmpty();
-    List<MultivariatePolynomial> with = truths.equations(true);
-    with.add(zero);
-    boolean asked = left.equals(ground.find());
-    if (!named || !truths.isPossible(with) || (asked && !leads)) {
-      return false;
-    }
-    Formula shown = Formula.equation(left, right);
-    boolean isCase =
-        facts.stream()
-            .filter(Known::sound)
-            .anyMatch(
-                fact ->
-                    Steps.unknownsIn(fact.zero()).equals(Steps.unknownsIn(zero))
-                        && new Steps(
-                                List.of(new Known(zero, "", true)),
-                                List.of(),
-                                ground.names().signs(),
-                                ground.names().size())
-                            .to(fact.zero())
-                            .isPresent());
-    if (isCase || (ground.says("integer") && !asked) || (isLetter(left) && !asked)) {
-      truths.suppose(Optional.of(zero));
-      findings.add(shown, LineVerdict.FOLLOWS, isCase ? "one of the cases" : "a case to look at");
-      return true;
-    }
-    if (!losesNothing(with)) {
-      return false;
-    }
-    boolean found = isFound(left, right);
-    truths.choose(zero);
-    remember(zero, findings.number(), true);
-    findings.add(
-        shown,
-        found ? LineVerdict.FOLLOWS : LineVerdict.UNEXPLAINED,
-        found ? "found above, with the names chosen so" : "possible, with the names chosen so");
-    return true;
-  }
-
-  /** Whether an equation above, in this name or in the letter of the polynomial, has this value. */
-  private boolean isFound(Formula left, Formula right) {
-    return List.of(left, Formula.name(ground.unknown())).stream()
-        .map(name -> zero(name, right))
-        .flatMap(Optional::stream)
-        .anyMatch(
-            zero ->
-                facts.stream()
-                    .filter(Known::sound)
-                    .filter(fact -> Steps.unknownsIn(fact.zero()).equals(Steps.unknownsIn(zero)))
-                    .anyMatch(
-                        fact ->
-                            Steps.inOne(fact.zero(), Steps.unknownsIn(zero).get(0))
-                                .remainder(Steps.inOne(zero, Steps.unknownsIn(zero).get(0)))
-                                .isZero()));
-  }
-
-  /** A letter of the statement that is neither a root nor the polynomial's own. */
-  private boolean isLetter(Formula left) {
-    return left instanceof Formula.Name name
-        && !name.spelling().equals(ground.unknown())
-        && !ground.solution().given().roots().contains(name.spelling())
-        && ground.polynomials().stream().noneMatch(p -> p.roots().contains(name.spelling()));
-  }
-
-  private boolean losesNothing(List<MultivariatePolynomial> with) {
-    Optional<RationalFunction> find = ground.writing().of(ground.find());
-    if (find.isEmpty() || !find.get().isPolynomial()) {
-      return true;
-    }
-    Optional<Polynomial> before = truths.values(find.get().numerator(), truths.equations(true));
-    Optional<Polynomial> after = truths.values(find.get().numerator(), with);
-    return before.isPresent() && before.equals(after);
+    notebook.remember(zero.get(), findings.number(), truth != Truths.Truth.REFUTED);
   }
 
   private void oneOf(List<Formula.Relation> alternatives, LineFindings findings) {
@@ -541,12 +319,12 @@ public final class GivenReviewer {
       truths.suppose(Optional.empty());
     }
     Truths.Truth truth = truths.of(shown, product);
-    if (truth == Truths.Truth.REFUTED && isFreeUnknown(left)) {
+    if (truth == Truths.Truth.REFUTED && choices.isFreeUnknown(left)) {
       findings.add(
           shown, LineVerdict.REMARK, "values of %s to look at".formatted(ground.unknown()));
       return;
     } else if (truth == Truths.Truth.REFUTED) {
-      Optional<String> step = fromWrong(product);
+      Optional<String> step = judge.fromWrong(product);
       if (step.isPresent()) {
         findings.add(shown, LineVerdict.FOLLOWS_FROM_WRONG, step.get());
       } else {
@@ -559,42 +337,15 @@ public final class GivenReviewer {
     } else {
       Formula equation = Formula.equation(left, values.get(0));
       LineFindings one = new LineFindings(findings.number(), "");
-      judge(equation, product, truth, one);
+      judge.equation(left, equation, product, truth, true, one);
       LineFinding found = one.finding();
       findings.add(shown, found.verdict(), found.reason());
     }
-    remember(product, findings.number(), truth != Truths.Truth.REFUTED);
+    notebook.remember(product, findings.number(), truth != Truths.Truth.REFUTED);
     if (left.equals(ground.find())) {
       arrival.values(values, truth != Truths.Truth.REFUTED, findings.number());
     }
     last = Optional.empty();
-  }
-
-  /** Whether it is the polynomial's own letter, and nothing is said of that. */
-  private boolean isFreeUnknown(Formula left) {
-    return left.equals(Formula.name(ground.unknown()))
-        && !left.equals(ground.find())
-        && facts.stream()
-            .allMatch(fact -> fact.zero().degreeIn(ground.names().number(ground.unknown())) < 1);
-  }
-
-  private void remember(MultivariatePolynomial zero, int number, boolean sound) {
-    if (zero.isZero()) {
-      return;
-    }
-    if (truths.supposed().isPresent()) {
-      collect(zero);
-      return;
-    }
-    facts.add(0, new Known(zero, "line " + number, sound));
-  }
-
-  /** What the cases give one after another, multiplied together. */
-  private void collect(MultivariatePolynomial zero) {
-    List<MultivariatePolynomial> more = new ArrayList<>();
-    more.add(zero);
-    casesDone.forEach(done -> more.add(done.times(zero)));
-    casesDone.addAll(more.subList(0, Math.min(more.size(), 20)));
   }
 
   private Optional<MultivariatePolynomial> zero(Formula left, Formula right) {

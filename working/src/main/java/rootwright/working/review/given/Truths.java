@@ -100,6 +100,15 @@ final class Truths {
     return atRoots(shown, zero, caseAllowed) ? Truth.AT_ROOTS : Truth.REFUTED;
   }
 
+  /** Whether an equation follows from the statement and the case looked at. */
+  boolean isTrue(Formula left, Formula right) {
+    return ground
+        .writing()
+        .difference(left, right)
+        .map(zero -> of(Formula.equation(left, right), zero) == Truth.ALWAYS)
+        .orElse(false);
+  }
+
   /**
    * Whether an equation in one unknown picks some of the solutions and adds none: "m = −1" does
    * where 5 is excluded, "m² = 1" does not.
