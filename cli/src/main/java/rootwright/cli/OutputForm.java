@@ -4,6 +4,8 @@ package rootwright.cli;
 enum OutputForm {
   /** For a person at a terminal. */
   TERMINAL,
+  /** For a person at a terminal who also wants to know what does not apply, and why. */
+  TERMINAL_IN_FULL,
   /** For a script, by the published contract. */
   JSON,
   /** As LaTeX source. */

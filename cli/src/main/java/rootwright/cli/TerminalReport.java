@@ -35,7 +35,50 @@ final class TerminalReport {
     this.paragraph = new Paragraph(console.width());
   }
 
+  /** What applies; what does not is counted in a last line. */
   String of(Solution solution) {
+    whatApplies(solution);
+    int routes = solution.declined().size();
+    int slips = solution.silent().size();
+    if (routes + slips > 0) {
+      paragraph.blank();
+      paragraph.add("", ink.faint(left(routes, slips)));
+    }
+    return paragraph.text();
+  }
+
+  /** Everything, also the routes and the wrong turnings that do not apply, with the reasons. */
+  String inFull(Solution solution) {
+    whatApplies(solution);
+    list(
+        "Wrong turnings that do not show",
+        grouped(
+            solution.silent(),
+            Solution.SilentSlip::why,
+            Solution.SilentSlip::name,
+            (why, names) -> names + ": " + why));
+    list(
+        "Routes that do not fit, and why",
+        grouped(
+            solution.declined(),
+            Solution.DeclinedRoute::why,
+            Solution.DeclinedRoute::title,
+            (why, titles) -> why + ": " + titles));
+    return paragraph.text();
+  }
+
+  private static String left(int routes, int slips) {
+    String first =
+        routes == 0 ? "" : routes == 1 ? "1 route does not fit" : routes + " routes do not fit";
+    String second =
+        slips == 0
+            ? ""
+            : slips == 1 ? "1 wrong turning does not show" : slips + " wrong turnings do not show";
+    return "%s%s%s here; --all tells which and why."
+        .formatted(first, first.isEmpty() || second.isEmpty() ? "" : ", and ", second);
+  }
+
+  private void whatApplies(Solution solution) {
     paragraph.add("", solution.statement());
     for (String reading : solution.given().reading()) {
       paragraph.add(INDENT, "read as: " + reading);
@@ -65,21 +108,6 @@ final class TerminalReport {
             slip -> slip.name() + ": " + slip.text(),
             slip -> UnicodeWriter.write(slip.value().formula()),
             (slip, values) -> values + "   " + slip));
-    list(
-        "Wrong turnings that come out right here",
-        grouped(
-            solution.silent(),
-            Solution.SilentSlip::why,
-            Solution.SilentSlip::name,
-            (why, names) -> names + ": " + why));
-    list(
-        "Routes that do not fit, and why",
-        grouped(
-            solution.declined(),
-            Solution.DeclinedRoute::why,
-            Solution.DeclinedRoute::title,
-            (why, titles) -> why + ": " + titles));
-    return paragraph.text();
   }
 
   private static String checks(Solution solution) {

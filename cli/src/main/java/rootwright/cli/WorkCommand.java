@@ -69,6 +69,11 @@ final class WorkCommand implements Callable<Integer> {
   @Option(names = "--latex", description = "The solution as LaTeX source.")
   boolean latex;
 
+  @Option(
+      names = "--all",
+      description = "Also which routes do not fit and which wrong turnings do not show, and why.")
+  boolean all;
+
   @Option(names = "--statement", description = "Only the sentence that a sheet would print.")
   boolean statement;
 
@@ -89,7 +94,11 @@ final class WorkCommand implements Callable<Integer> {
     OutputForm form =
         json
             ? OutputForm.JSON
-            : latex ? OutputForm.LATEX : statement ? OutputForm.STATEMENT : OutputForm.TERMINAL;
+            : latex
+                ? OutputForm.LATEX
+                : statement
+                    ? OutputForm.STATEMENT
+                    : all ? OutputForm.TERMINAL_IN_FULL : OutputForm.TERMINAL;
     WorkPrinter printer;
     try {
       printer =

@@ -101,7 +101,8 @@ final class WorkPrinter {
       }
       case LATEX -> console.out().println(LatexReport.of(solution));
       case STATEMENT -> console.out().println(solution.statement());
-      default -> console.out().println(new TerminalReport(console).of(solution));
+      case TERMINAL_IN_FULL -> console.out().println(new TerminalReport(console).inFull(solution));
+      case TERMINAL -> console.out().println(new TerminalReport(console).of(solution));
     }
   }
 

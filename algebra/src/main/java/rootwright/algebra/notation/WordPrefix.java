@@ -88,7 +88,6 @@ final class WordPrefix {
             Piece.Shape.ATOM,
             first.from(),
             listed);
-    parser.note(parser.written(piece.from(), piece.to()), PlainWriter.write(piece.formula()));
     return piece;
   }
 

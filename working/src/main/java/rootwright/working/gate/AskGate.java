@@ -34,8 +34,7 @@ public final class AskGate {
         warnings.add(
             new Warning(
                 WarningCode.ORDER_OPEN,
-                "Which root is called %s is left open; say which is the larger, or ask for all possible values."
-                    .formatted(problem.roots().get(0))));
+                "Saying which root is the larger would settle it, if they are real."));
       }
     } else if (valuation instanceof Valuation.TooMany many) {
       warnings.add(
@@ -81,10 +80,12 @@ public final class AskGate {
   }
 
   private static String denominator(RootFunction f, Problem problem) {
-    return "%s ≠ 0 for every root: this and %s have no root in common"
-        .formatted(
-            UnicodeWriter.write(PolynomialFormula.of(f.denominator(), problem.roots().get(0))),
-            "the polynomial");
+    Polynomial powerless = f.denominator().squarefreePart();
+    String root = problem.roots().get(0);
+    return powerless.degree() == 1 && powerless.coefficient(0).isZero()
+        ? "no root is 0"
+        : "%s is not 0 for any root, since it has no root in common with the polynomial"
+            .formatted(UnicodeWriter.write(PolynomialFormula.of(powerless, root)));
   }
 
   private static String several(Polynomial orbit) {

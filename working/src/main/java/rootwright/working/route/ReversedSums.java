@@ -67,7 +67,7 @@ final class ReversedSums implements Route {
     Rational value = sums.values().get(k);
     lines.add(
         Idea.STATE,
-        "the sum of the %d-th powers of the reciprocals".formatted(k),
+        "the sum of these powers of the reciprocals",
         asked.formula(),
         Formula.number(value));
     return Attempt.Worked.of(title(), lines.steps(), value);

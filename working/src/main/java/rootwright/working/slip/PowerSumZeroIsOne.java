@@ -21,7 +21,7 @@ final class PowerSumZeroIsOne extends PowerSumSlip {
 
   @Override
   public String text() {
-    return "p₀ is the number of roots, since every r⁰ is 1.";
+    return "Every r⁰ is 1, so the sum of the powers 0 is the number of roots, not 1.";
   }
 
   @Override

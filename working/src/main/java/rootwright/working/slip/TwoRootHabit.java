@@ -16,7 +16,7 @@ final class TwoRootHabit extends PowerSumSlip {
 
   @Override
   public String text() {
-    return "For three roots p₃ = e₁³ − 3e₁e₂ + 3e₃; with two roots the last term is absent.";
+    return "The sum of the cubes is e₁³ − 3e₁e₂ + 3e₃; only with two roots is the last term absent.";
   }
 
   @Override

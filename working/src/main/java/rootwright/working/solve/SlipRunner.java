@@ -33,7 +33,8 @@ public final class SlipRunner {
             new Solution.WrongTurning(slip.name(), slip.text(), value, slip.spot(), slip.weight()));
       }
       if (wrong.isEmpty() && !values.isEmpty()) {
-        silent.add(new Solution.SilentSlip(slip.name(), "it leads to the right answer here"));
+        silent.add(
+            new Solution.SilentSlip(slip.name(), "the right answer comes out here all the same"));
       }
     }
     return new Slipped(showing, silent);

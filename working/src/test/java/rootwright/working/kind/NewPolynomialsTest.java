@@ -55,7 +55,14 @@ class NewPolynomialsTest {
   void theOldRootIsEliminatedByLinearEquations() {
     Solution solution = Worked.solution("x^3 - 2x^2 - 3x + 5", "polynomial with roots (r + 1/r)");
     assertThat(Solved.lines(solution, "eliminate"))
-        .contains("y*r = r^2 + 1", "y*r^2 = 2*r^2 + 4*r - 5");
+        .contains("y*r = r^2 + 1", "y*r^2 = 2*r^2 + 4*r - 5")
+        .anyMatch(line -> line.contains("= -y^3 + "));
+  }
+
+  @Test
+  void solvingForTheOldRootComesBeforeADeterminant() {
+    Solution solution = Worked.solution("x^3 - 4x^2 + 2x + 6", "polynomial with roots (r + 1)");
+    assertThat(solution.routes().get(0).route()).isEqualTo("invert-map");
   }
 
   @Test
