@@ -2,21 +2,15 @@ package rootwright.working.check.exact;
 
 import java.math.BigInteger;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaCases;
 import rootwright.algebra.number.Rational;
-import rootwright.algebra.number.RepeatedSquaring;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
-import rootwright.algebra.roots.PowerSum;
-import rootwright.algebra.roots.PowerSums;
-import rootwright.algebra.roots.ResidueAlgebra;
-import rootwright.algebra.roots.RootTower;
 import rootwright.working.problem.Angle;
 import rootwright.working.step.Setting;
 
@@ -26,21 +20,11 @@ import rootwright.working.step.Setting;
  */
 class ExactEvaluation implements FormulaCases<RationalFunction> {
 
-  /** Longest sum that multiplying out a power may give. */
-  private static final long MOST_TERMS = 5_000;
-
-  /** Largest dimension of an algebra of roots in which powers are reduced as they grow. */
-  private static final BigInteger LARGEST_TOWER = BigInteger.valueOf(120);
-
-  /** The number of bits of a power in one root has at most so many bits itself. */
-  private static final int LONGEST_POWER_BITS = 22;
-
-  /** Highest exponent of a sum in several roots. */
-  private static final int HIGHEST_POWER = 10_000;
-
   private final Setting setting;
   private final Map<String, Rational> letters;
   private final Unknowns unknowns;
+  private final PowersOfRoots powers;
+  private final FamilyValues families;
   private final Map<Formula, RationalFunction> nameless;
   private final Map<String, RationalFunction> defined = new HashMap<>();
 
@@ -62,6 +46,8 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
     this.nameless = nameless;
     this.setting = setting;
     this.unknowns = unknowns;
+    powers = new PowersOfRoots(setting.polynomial(), unknowns);
+    families = new FamilyValues(setting.polynomial());
     this.letters = letters;
   }
 
@@ -150,75 +136,7 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
     BigInteger size = exponent.numerator().abs();
     RationalFunction upright = exponent.signum() < 0 ? RationalFunction.ONE.over(base) : base;
     return new RationalFunction(
-        power(upright.numerator(), size), power(upright.denominator(), size));
-  }
-
-  private MultivariatePolynomial power(MultivariatePolynomial base, BigInteger exponent) {
-    if (base.isConstant() && base.coefficient(Monomial.ONE).absolute().isOne()) {
-      return base.power(exponent.testBit(0) ? 1 : 2);
-    }
-    List<Integer> roots = unknowns.rootsIn(base);
-    boolean inRoots = unknowns.isInRootsAlone(base);
-    if (inRoots && roots.size() == 1 && exponent.bitLength() > 3) {
-      requireWritable(exponent);
-      Polynomial reduced =
-          ResidueAlgebra.of(setting.polynomial())
-              .power(Unknowns.inOne(base, roots.get(0)), exponent);
-      return MultivariatePolynomial.of(reduced, roots.get(0));
-    }
-    if (exponent.bitLength() > 31 || exponent.intValue() > HIGHEST_POWER) {
-      throw Unevaluable.tooLarge("the exponent " + exponent + " is above " + HIGHEST_POWER);
-    }
-    int e = exponent.intValue();
-    if (termsOfPower(base.terms().size(), e) <= MOST_TERMS) {
-      return base.power(e);
-    }
-    if (inRoots && !roots.isEmpty()) {
-      RootTower tower = RootTower.of(setting.polynomial(), roots.get(roots.size() - 1) + 1);
-      if (tower.dimension().compareTo(LARGEST_TOWER) <= 0) {
-        return towerPower(tower, base, e);
-      }
-    }
-    throw Unevaluable.tooLarge("multiplied out, the power would have too many terms");
-  }
-
-  /** Refuses a power whose coefficients would be longer than anyone wants to see. */
-  private void requireWritable(BigInteger exponent) {
-    // Every root is at most 1 + max |a_k/a_n| by size (Cauchy 1829).
-    Polynomial p = setting.polynomial();
-    Rational largest = Rational.ONE;
-    for (Rational coefficient : p.monic().ascending()) {
-      Rational size = coefficient.absolute().plus(Rational.ONE);
-      largest = largest.compareTo(size) < 0 ? size : largest;
-    }
-    int bits =
-        largest.numerator().bitLength()
-            - largest.denominator().bitLength()
-            + 1
-            + p.denominator().bitLength()
-            + p.primitive().lead().numerator().bitLength();
-    if (exponent.multiply(BigInteger.valueOf(bits)).bitLength() > LONGEST_POWER_BITS) {
-      throw Unevaluable.tooLarge(
-          "written out, the power has too many digits; ask for it modulo a number");
-    }
-  }
-
-  private static MultivariatePolynomial towerPower(
-      RootTower tower, MultivariatePolynomial base, int exponent) {
-    return RepeatedSquaring.power(
-        tower.normalForm(base), exponent, MultivariatePolynomial.ONE, tower::times);
-  }
-
-  /** Number of monomials of degree e in t letters, or a number above the limit. */
-  static long termsOfPower(int t, int e) {
-    long terms = 1;
-    for (int k = 1; k < t; k++) {
-      terms = terms * (e + k) / k;
-      if (terms > MOST_TERMS) {
-        return terms;
-      }
-    }
-    return terms;
+        powers.of(upright.numerator(), size), powers.of(upright.denominator(), size));
   }
 
   @Override
@@ -310,52 +228,11 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
     BigInteger k = index.numerator();
     return RationalFunction.of(
         switch (family.letter()) {
-          case "S", "p" -> powerSum(k);
-          case "e" -> elementary(k);
-          case "h" -> complete(k);
+          case "S", "p" -> families.powerSum(k);
+          case "e" -> families.elementary(k);
+          case "h" -> families.complete(k);
           default -> throw Unevaluable.form("nothing says what " + family.letter() + "_k is");
         });
-  }
-
-  private Rational powerSum(BigInteger k) {
-    PowerSum sum = PowerSums.of(setting.polynomial()).exact(k);
-    if (sum instanceof PowerSum.Exact known) {
-      return known.value();
-    } else if (sum instanceof PowerSum.ZeroRoot) {
-      throw Unevaluable.zeroDenominator("0 is a root, so a sum of negative powers is undefined");
-    }
-    throw Unevaluable.tooLarge("the power sum has too many digits to write out");
-  }
-
-  private Rational elementary(BigInteger k) {
-    int n = setting.polynomial().degree();
-    if (k.signum() < 0 || k.compareTo(BigInteger.valueOf(n)) > 0) {
-      return Rational.ZERO;
-    }
-    Polynomial p = setting.polynomial();
-    Rational size = p.coefficient(n - k.intValue()).over(p.lead());
-    return k.testBit(0) ? size.negate() : size;
-  }
-
-  /** h_k = e_1·h_{k−1} − e_2·h_{k−2} + …, with h_0 = 1. */
-  private Rational complete(BigInteger k) {
-    if (k.signum() < 0) {
-      return Rational.ZERO;
-    }
-    if (k.bitLength() > 12) {
-      throw Unevaluable.tooLarge("h_k is worked out up to k = 4095");
-    }
-    Rational[] h = new Rational[k.intValue() + 1];
-    h[0] = Rational.ONE;
-    for (int m = 1; m < h.length; m++) {
-      Rational sum = Rational.ZERO;
-      for (int j = 1; j <= Math.min(m, setting.polynomial().degree()); j++) {
-        Rational term = elementary(BigInteger.valueOf(j)).times(h[m - j]);
-        sum = j % 2 == 1 ? sum.plus(term) : sum.minus(term);
-      }
-      h[m] = sum;
-    }
-    return h[k.intValue()];
   }
 
   @Override

@@ -38,7 +38,7 @@ class FormalEvaluation extends ExactEvaluation {
     int highest = terms == 1 ? HIGHEST_MONOMIAL_POWER : HIGHEST_POWER;
     if (!exponent.isInteger()
         || exponent.absolute().compareTo(Rational.of(highest)) > 0
-        || termsOfPower(terms, exponent.absolute().intValueExact()) > MOST_TERMS) {
+        || PowersOfRoots.termsOfPower(terms, exponent.absolute().intValueExact()) > MOST_TERMS) {
       throw Unevaluable.tooLarge("too long to write out");
     }
     return base.power(exponent.intValueExact());
