@@ -26,28 +26,7 @@ final class Prefixes {
     for (String word : new String[] {"discriminant", "roots"}) {
       TABLE.put(word, WordPrefix::alone);
     }
-    for (String word :
-        new String[] {
-          "reduce",
-          "resolvent",
-          "log",
-          "ln",
-          "abs",
-          "floor",
-          "ceil",
-          "sin",
-          "cos",
-          "tan",
-          "cot",
-          "csc",
-          "sec",
-          "gcd",
-          "resultant",
-          "max",
-          "min"
-        }) {
-      TABLE.put(word, WordPrefix::function);
-    }
+    FunctionWords.ALL.forEach(word -> TABLE.put(word, WordPrefix::function));
   }
 
   private Prefixes() {}

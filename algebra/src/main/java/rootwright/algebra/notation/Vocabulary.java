@@ -1,5 +1,6 @@
 package rootwright.algebra.notation;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -66,32 +67,8 @@ final class Vocabulary {
     word("mod", "mod", "modulo");
     word("discriminant", "discriminant", "disc");
     word("csc", "csc", "cosec");
-    for (String same :
-        new String[] {
-          "root",
-          "roots",
-          "real",
-          "polynomial",
-          "with",
-          "reduce",
-          "resolvent",
-          "log",
-          "ln",
-          "abs",
-          "floor",
-          "ceil",
-          "sin",
-          "cos",
-          "tan",
-          "cot",
-          "sec",
-          "gcd",
-          "resultant",
-          "max",
-          "min"
-        }) {
-      word(same, same);
-    }
+    List.of("root", "roots", "real", "polynomial", "with").forEach(same -> word(same, same));
+    FunctionWords.ALL.forEach(same -> word(same, same));
   }
 
   private Vocabulary() {}
