@@ -2,17 +2,21 @@ package rootwright.desk.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaExpansion;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.answer.Answer;
 import rootwright.working.described.DescribedRoots;
 import rootwright.working.problem.Statement;
+import rootwright.working.recurrence.LinearRecurrences;
 import rootwright.working.solve.Given;
 import rootwright.working.solve.Solution;
 
@@ -24,6 +28,11 @@ public final class Pictures {
 
   /** More roots than this are not seen apart. */
   private static final int MOST_ROOTS = 30;
+
+  private static final int MEMBERS = 11;
+
+  private static final Set<String> WHOLE_SEQUENCE =
+      Set.of("generating-function", "recurrence", "divisibility");
 
   private static final Pattern BOUND =
       Pattern.compile(
@@ -58,16 +67,19 @@ public final class Pictures {
         .map(RootPicture::of);
   }
 
-  /** The power sums, if the solution is about them. */
-  public Optional<SequencePicture> sums(Solution solution) {
+  /** The power sums or the members of a sequence, if the solution is about them. */
+  public Optional<SequencePicture> sums(Statement statement, Solution solution) {
+    Map<Integer, Rational> members = LinearRecurrences.members(statement, MEMBERS);
+    if (!members.isEmpty()) {
+      return Optional.of(SequencePicture.of("u", members));
+    }
     Optional<Polynomial> polynomial = expanded(solution.given());
     if (polynomial.isEmpty() || polynomial.get().degree() < 1) {
       return Optional.empty();
     }
     Formula find = solution.given().find();
     Formula ask = find instanceof Formula.Modulo modulo ? modulo.of() : find;
-    return SequencePicture.about(
-        polynomial.get(), ask, solution.kind().equals("generating-function"));
+    return SequencePicture.about(polynomial.get(), ask, WHOLE_SEQUENCE.contains(solution.kind()));
   }
 
   /** Everything else. */

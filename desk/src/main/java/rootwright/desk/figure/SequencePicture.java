@@ -2,6 +2,7 @@ package rootwright.desk.figure;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -11,11 +12,12 @@ import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.roots.PowerSums;
 
 /**
- * The power sums S_0, S_1, … of a polynomial as a picture shows them.
+ * The power sums S_0, S_1, … of a polynomial, or another sequence, as a picture shows them.
  *
+ * @param name the letter of the sequence
  * @param sums in order
  */
-public record SequencePicture(List<PicturedSum> sums) {
+public record SequencePicture(String name, List<PicturedSum> sums) {
 
   private static final int FEWEST = 5;
   private static final int MOST = 10;
@@ -39,7 +41,7 @@ public record SequencePicture(List<PicturedSum> sums) {
     for (int k = 0; k <= last; k++) {
       sums.add(new PicturedSum(k, values.get(k).toString(), k == asked));
     }
-    return new SequencePicture(sums);
+    return new SequencePicture("S", sums);
   }
 
   /**
@@ -74,7 +76,7 @@ public record SequencePicture(List<PicturedSum> sums) {
       Rational value = k < 0 ? below.get(-k) : above.get(k);
       sums.add(new PicturedSum(k, value.toString(), k == asked));
     }
-    return new SequencePicture(sums);
+    return new SequencePicture("S", sums);
   }
 
   private static OptionalInt index(Formula ask) {
@@ -85,5 +87,12 @@ public record SequencePicture(List<PicturedSum> sums) {
       }
     }
     return OptionalInt.empty();
+  }
+
+  /** The members of a sequence, which are given with their indices. */
+  static SequencePicture of(String name, Map<Integer, Rational> members) {
+    List<PicturedSum> sums = new ArrayList<>();
+    members.forEach((index, member) -> sums.add(new PicturedSum(index, member.toString(), false)));
+    return new SequencePicture(name, sums);
   }
 }

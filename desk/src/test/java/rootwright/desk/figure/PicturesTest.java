@@ -167,10 +167,20 @@ class PicturesTest {
   /** x³ − x − 1 reversed is −x³ − x² + 1, so the reciprocals have e₁ = −1, e₂ = 0, S₂ = 1. */
   @Test
   void sumsBelowNoughtStandBeforeTheOthers() throws Exception {
-    Solution solution = worked(Statement.of("x^3 - x - 1", "S_(-2)"));
-    SequencePicture picture = DESK.pictures().sums(solution).orElseThrow();
+    Statement statement = Statement.of("x^3 - x - 1", "S_(-2)");
+    SequencePicture picture = DESK.pictures().sums(statement, worked(statement)).orElseThrow();
     assertThat(picture.sums().get(0)).isEqualTo(new PicturedSum(-2, "1", true));
     assertThat(picture.sums().get(2)).isEqualTo(new PicturedSum(0, "3", false));
+  }
+
+  /** u₂ = 3·4 + 2·1 = 14, u₃ = 3·14 + 2·4 = 50. */
+  @Test
+  void aSequenceGivenByItsRecurrenceIsSeenFromItsFirstMember() throws Exception {
+    Statement statement = Statement.of("", "u_9 if u_0 = 1, u_1 = 4, u_{k+2} = 3u_{k+1} + 2u_k");
+    SequencePicture picture = DESK.pictures().sums(statement, worked(statement)).orElseThrow();
+    assertThat(picture.sums().subList(0, 4))
+        .extracting(PicturedSum::value)
+        .containsExactly("1", "4", "14", "50");
   }
 
   @Test

@@ -28,7 +28,7 @@ final class FigureJson {
         .roots(statement, solution)
         .ifPresent(
             picture -> roots(reply.withObject("/figure"), picture, solution.given().roots()));
-    pictures.sums(solution).ifPresent(sums -> sums(reply.withObject("/figure"), sums));
+    pictures.sums(statement, solution).ifPresent(sums -> sums(reply.withObject("/figure"), sums));
     for (Picture picture : pictures.of(statement, solution)) {
       ObjectNode node = JSON.valueToTree(picture);
       reply.withObject("/figure").withArray("pictures").add(node.put("kind", picture.kind()));
@@ -53,6 +53,7 @@ final class FigureJson {
   }
 
   private static void sums(ObjectNode figure, SequencePicture sums) {
+    figure.put("sequence", sums.name());
     ArrayNode list = figure.putArray("powerSums");
     for (PicturedSum sum : sums.sums()) {
       list.addObject().put("k", sum.exponent()).put("text", sum.value()).put("asked", sum.asked());

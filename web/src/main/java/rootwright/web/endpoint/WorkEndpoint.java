@@ -6,6 +6,7 @@ import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.stop.StoppedException;
 import rootwright.desk.Desk;
 import rootwright.desk.contract.ChoicesContract;
 import rootwright.desk.contract.FormulaForms;
@@ -77,7 +78,14 @@ public final class WorkEndpoint {
   public static ObjectNode reply(Desk desk, Statement statement, Solution solution) {
     ObjectNode reply = SolutionContract.of(solution, FormulaForms.FOR_PAGES);
     reply.set("choices", ChoicesContract.ofEveryNumber(solution, FormulaForms.FOR_PAGES));
-    FigureJson.add(reply, desk, statement, solution);
+    try {
+      FigureJson.add(reply, desk, statement, solution);
+    } catch (StoppedException unwanted) {
+      throw unwanted;
+    } catch (RuntimeException ours) {
+      // An answer that is checked is worth showing without its figure; the log has the fault.
+      Jobs.unexpected(ours);
+    }
     return reply;
   }
 }

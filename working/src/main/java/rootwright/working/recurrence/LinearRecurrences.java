@@ -4,8 +4,10 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.NormalForm;
 import rootwright.algebra.notation.Refusal;
@@ -21,6 +23,7 @@ import rootwright.algebra.value.RationalValue;
 import rootwright.working.answer.Answer;
 import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
+import rootwright.working.problem.Statement;
 import rootwright.working.route.ClassProfile;
 import rootwright.working.route.Working;
 import rootwright.working.solve.CheckFailedException;
@@ -53,6 +56,27 @@ public final class LinearRecurrences implements Subject {
   private static final int HIGHEST_ORDER = 4;
 
   private final TwoChecks checks = new TwoChecks();
+
+  /**
+   * The first members of the sequence that a statement gives by its recurrence, with their indices;
+   * none if it gives no sequence that can be read.
+   */
+  public static NavigableMap<Integer, Rational> members(Statement statement, int many) {
+    NavigableMap<Integer, Rational> members = new TreeMap<>();
+    try {
+      Inquiry inquiry = Inquiry.of(statement);
+      if (!RecurrenceReader.isLike(inquiry)) {
+        return members;
+      }
+      Recurrence sequence = RecurrenceReader.read(inquiry).sequence();
+      for (Rational member : sequence.members(many)) {
+        members.put(sequence.start() + members.size(), member);
+      }
+    } catch (UnreadableException none) {
+      members.clear();
+    }
+    return members;
+  }
 
   @Override
   public String name() {

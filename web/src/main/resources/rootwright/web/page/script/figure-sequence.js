@@ -6,7 +6,7 @@ const WIDTH = 420;
 const HEIGHT = 220;
 
 /** The drawing for `sums` [{k, text}]. */
-export function sequence(sums) {
+export function sequence(sums, name = "S") {
   const points = sums.map(({ k, text, asked }) => ({ k, text, asked, height: grow(text) }));
   const tallest = Math.max(...points.map((point) => Math.abs(point.height)), 1);
   const base = points.some((point) => point.height < 0) ? HEIGHT / 2 - 10 : HEIGHT - 34;
@@ -18,7 +18,7 @@ export function sequence(sums) {
       const y = base - (point.height / tallest) * room;
       return draw(
         "g",
-        { role: "img", "aria-label": `S ${point.k} is ${point.text}` },
+        { role: "img", "aria-label": `${name} ${point.k} is ${point.text}` },
         draw("path", { class: "stem", d: `M${x(at)} ${base}V${y}` }),
         draw("circle", { class: "point", cx: x(at), cy: y, r: point.asked ? 5.5 : 3.5 }),
         draw("text", { class: "tick", x: x(at), y: y + (point.height < 0 ? 17 : -8), "text-anchor": "middle" }, sized(point.text)),
@@ -30,8 +30,8 @@ export function sequence(sums) {
     width: WIDTH,
     height: HEIGHT,
     marks,
-    label: `The power sums from S ${points[0].k} to S ${points[points.length - 1].k}: ${points.map((point) => point.text).join(", ")}`,
-    caption: "The sums of powers in a row, by exponent; heights on a logarithmic scale.",
+    label: `${name === "S" ? "The power sums" : "The sequence"} from ${name} ${points[0].k} to ${name} ${points[points.length - 1].k}: ${points.map((point) => point.text).join(", ")}`,
+    caption: `${name === "S" ? "The sums of powers in a row, by exponent" : "The members in a row, by index"}; heights on a logarithmic scale.`,
   };
 }
 

@@ -34,7 +34,7 @@ export function figuresBelow({ kind, figure, answer }) {
   const drawn = [
     several ? values(answer.values) : undefined,
     kind === "triangle" && figure?.roots ? triangle(figure) : undefined,
-    figure?.powerSums?.length > 1 ? sequence(figure.powerSums) : undefined,
+    figure?.powerSums?.length > 1 ? sequence(figure.powerSums, figure.sequence) : undefined,
     ...pictures.map((picture) => DRAWN[picture.kind]?.(picture)),
   ].filter(Boolean);
   if (drawn.length === 0) return undefined;
