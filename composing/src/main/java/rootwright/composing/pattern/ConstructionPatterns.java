@@ -51,6 +51,13 @@ final class ConstructionPatterns {
               AnswerSort.FRACTIONS,
               ConstructionPatterns::numerators),
           pattern(
+              "partial-fractions",
+              "a fraction split into partial fractions, one factor below repeated",
+              "partial-fractions",
+              List.of(),
+              AnswerSort.FUNCTIONS,
+              ConstructionPatterns::split),
+          pattern(
               "one-root-constant",
               "an expression in one root that is a constant",
               "value",
@@ -159,6 +166,25 @@ final class ConstructionPatterns {
     String above = chance.flip() ? "1" : "(x%s)".formatted(Written.signed(chance.nonZero(3)));
     return statement(
         polynomial, "1/A + 1/B + 1/C if %s/P(x) = A/(x-r) + B/(x-s) + C/(x-t)".formatted(above));
+  }
+
+  /** The numerator is made of the partial fractions, so that they come out whole. */
+  private static Optional<Statement> split(Chance chance, Scale scale) {
+    int twice = chance.nonZero(Math.min(4, scale.roots()));
+    int once = chance.nonZero(Math.min(4, scale.roots()));
+    Polynomial first = Written.withRoots(twice);
+    Polynomial second = Written.withRoots(once);
+    Polynomial above =
+        first
+            .times(second)
+            .times(Rational.of(chance.nonZero(4)))
+            .plus(second.times(Rational.of(chance.nonZero(4))))
+            .plus(first.power(2).times(Rational.of(chance.nonZero(4))));
+    return twice == once || above.degree() < 1
+        ? Optional.empty()
+        : alone(
+            "partial fractions of (%s)/((%s)^2(%s))"
+                .formatted(Written.text(above), Written.text(first), Written.text(second)));
   }
 
   /** A multiple of P and a constant. */

@@ -29,6 +29,20 @@ final class RegionPatterns {
               AnswerSort.WHOLE,
               RegionPatterns::oneSolution),
           new Pattern(
+              "letter-roots-placed",
+              "all values of a letter for which the roots lie where they are said to",
+              "letter-region",
+              List.of(2),
+              AnswerSort.RANGES,
+              RegionPatterns::placed),
+          new Pattern(
+              "letter-count-real",
+              "for how many whole numbers the roots are real",
+              "letter-region",
+              List.of(2),
+              AnswerSort.WHOLE,
+              RegionPatterns::countReal),
+          new Pattern(
               "least-over-real-roots",
               "the least sum of squares while the roots are real",
               "extreme",
@@ -60,6 +74,27 @@ final class RegionPatterns {
     return bears(scale, polynomial)
         ? statement(withLetter(polynomial, 0, "k"), "k if " + condition)
         : Optional.empty();
+  }
+
+  /** x² − 2kx + (k + c) with a discriminant of whole zeros: k² − k − c = (k − p)(k + p − 1). */
+  private static Optional<Statement> placed(Chance chance, Scale scale) {
+    int zero = chance.between(2, Math.max(3, scale.roots() / 2));
+    int free = zero * (zero - 1);
+    String condition =
+        chance.oneOf(
+            "both roots are greater than " + chance.between(-2, 1),
+            "the roots are of opposite sign",
+            "the roots lie between %d and %d"
+                .formatted(chance.between(-1, 0), 2 * zero + chance.between(1, 3)));
+    return statement("x^2 - 2k x + (k%s)".formatted(Written.signed(free)), "k if " + condition);
+  }
+
+  private static Optional<Statement> countReal(Chance chance, Scale scale) {
+    int linear = chance.between(3, scale.size());
+    int lead = chance.between(1, 3);
+    return statement(
+        "%sx^2 - %dx + k".formatted(lead == 1 ? "" : Integer.toString(lead), linear),
+        "number of positive integers k if the roots are real");
   }
 
   /** (m − a)x² − 2bmx + (m + c): a quarter of the discriminant is b²m² − (m − a)(m + c). */

@@ -54,6 +54,24 @@ final class SequencePatterns {
               "divisibility",
               AnswerSort.TRUTHS,
               SequencePatterns::divisible),
+          typed(
+              "sequence-member",
+              "a member of a sequence that is given by a recurrence",
+              "recurrence",
+              AnswerSort.WHOLE,
+              SequencePatterns::member),
+          typed(
+              "sequence-closed-form",
+              "the closed form of a sequence that is given by a recurrence",
+              "recurrence",
+              AnswerSort.FUNCTIONS,
+              SequencePatterns::closedForm),
+          typed(
+              "sequence-remainders",
+              "the last digits of a member far out, or after how many places the remainders return",
+              "recurrence",
+              AnswerSort.WHOLE,
+              SequencePatterns::remainders),
           new Pattern(
               "floor-of-power",
               "the last digit of the whole part of a power",
@@ -67,6 +85,58 @@ final class SequencePatterns {
   private static Pattern sequence(
       String name, String words, String kind, AnswerSort answers, Pattern.Recipe recipe) {
     return new Pattern(name, words, kind, List.of(3, 2, 4), answers, recipe);
+  }
+
+  private static Pattern typed(
+      String name, String words, String kind, AnswerSort answers, Pattern.Recipe recipe) {
+    return new Pattern(name, words, kind, List.of(), answers, recipe);
+  }
+
+  /** u_{k+2} = p·u_{k+1} + q·u_k with its first two members. */
+  private static String recurrence(int first, int second, int p, int q) {
+    String one = p == 1 ? "" : p == -1 ? "-" : Integer.toString(p);
+    String other = Math.abs(q) == 1 ? "" : Integer.toString(Math.abs(q));
+    return "u_0 = %d, u_1 = %d, u_{k+2} = %su_{k+1} %s %su_k"
+        .formatted(first, second, one, q < 0 ? "-" : "+", other);
+  }
+
+  private static Optional<Statement> member(Chance chance, Scale scale) {
+    return alone(
+        "u_%d if %s"
+            .formatted(
+                chance.between(5, 10),
+                recurrence(
+                    chance.between(0, 3),
+                    chance.between(1, 4),
+                    chance.nonZero(Math.min(5, scale.roots())),
+                    chance.nonZero(Math.min(6, scale.roots())))));
+  }
+
+  /** The characteristic equation has the whole roots a and b. */
+  private static Optional<Statement> closedForm(Chance chance, Scale scale) {
+    int a = chance.nonZero(Math.min(4, scale.roots()));
+    int b = chance.nonZero(Math.min(4, scale.roots()));
+    int first = chance.between(0, 3);
+    // c·aⁿ + d·bⁿ with whole c and d, or (c + dn)·aⁿ.
+    int factor = chance.nonZero(3);
+    int second = a == b ? (first + factor) * a : (first - factor) * a + factor * b;
+    return a + b == 0
+        ? Optional.empty()
+        : alone("closed form if " + recurrence(first, second, a + b, -a * b));
+  }
+
+  private static Optional<Statement> remainders(Chance chance, Scale scale) {
+    String given =
+        recurrence(
+            chance.between(0, 2),
+            chance.between(1, 3),
+            chance.between(1, Math.min(4, scale.roots())),
+            chance.nonZero(Math.min(3, scale.roots())));
+    return alone(
+        chance.flip()
+            ? "last %s of u_%d if %s"
+                .formatted(chance.oneOf("digit", "two digits"), chance.between(30, 300), given)
+            : "period mod %s if %s".formatted(chance.oneOf("3", "5", "7", "10"), given));
   }
 
   private static Polynomial drawn(Chance chance, Scale scale) {
