@@ -19,6 +19,7 @@ import rootwright.working.kind.Kinds;
 import rootwright.working.letters.LetterFixedByEquation;
 import rootwright.working.letters.TwoPolynomials;
 import rootwright.working.letters.UnknownCoefficients;
+import rootwright.working.moduli.Moduli;
 import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 import rootwright.working.recurrence.LinearRecurrences;
@@ -57,6 +58,7 @@ public final class Subjects {
             new DisguisedEquations(),
             new TriangleSides(),
             new RootsOfRoots(),
+            new Moduli(),
             new IdentityUnderCondition(),
             new LetterFixedByEquation(new TwoChecks()),
             new IntegerRoots(),
