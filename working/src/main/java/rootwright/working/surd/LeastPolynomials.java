@@ -1,10 +1,9 @@
 package rootwright.working.surd;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -117,8 +116,10 @@ public final class LeastPolynomials implements Subject {
   @Override
   public Solution work(Inquiry inquiry, ClassProfile profile) throws UnreadableException {
     Read read = readNumbers(inquiry);
-    Set<SurdSum> roots = new LinkedHashSet<>();
-    read.numbers().forEach(number -> roots.addAll(conjugates(number, read.real())));
+    List<SurdSum> roots = new ArrayList<>();
+    for (Conjugates one : classes(read)) {
+      one.members().forEach(root -> roots.addAll(Collections.nCopies(one.times(), root)));
+    }
     if (roots.size() > HIGHEST_DEGREE) {
       throw refused(
           inquiry,
@@ -128,7 +129,7 @@ public final class LeastPolynomials implements Subject {
     if (read.real() && !roots.stream().allMatch(root -> roots.containsAll(root.conjugates()))) {
       return notRational(read);
     }
-    Polynomial polynomial = SurdSum.withRoots(List.copyOf(roots)).primitive();
+    Polynomial polynomial = SurdSum.withRoots(roots).primitive();
     Answer answer = new Answer.PolynomialIn(polynomial, X);
     List<Working> routes = new ArrayList<>();
     List<Step> lines = conjugateLines(read, polynomial);
@@ -154,9 +155,31 @@ public final class LeastPolynomials implements Subject {
             });
     routes.removeIf(working -> !profile.has(working.route()));
     routes.sort(Working.CHEAPEST_FIRST);
-    Step factors = linearFactors(List.copyOf(roots), polynomial, "all conjugates");
+    Step factors = linearFactors(roots, polynomial, "all conjugates");
     SecondOpinion second = checks.require(factors.shown(), factors.claim());
     return solution(read, answer, second).withRoutes(routes).withSlips(slips(read, answer));
+  }
+
+  /**
+   * Conjugate numbers, and how often each of them is a root: as often as the one of them that is
+   * listed most often.
+   */
+  private record Conjugates(List<SurdSum> members, int times) {}
+
+  private static List<Conjugates> classes(Read read) {
+    List<Conjugates> all = new ArrayList<>();
+    for (SurdSum number : read.numbers()) {
+      List<SurdSum> members = conjugates(number, read.real());
+      if (all.stream().noneMatch(known -> known.members().contains(number))) {
+        int times =
+            members.stream()
+                .mapToInt(member -> Collections.frequency(read.numbers(), member))
+                .max()
+                .orElse(1);
+        all.add(new Conjugates(members, times));
+      }
+    }
+    return all;
   }
 
   /** With real coefficients only the sign of i may be changed. */
@@ -210,31 +233,27 @@ public final class LeastPolynomials implements Subject {
 
   private static List<Step> conjugateLines(Read read, Polynomial polynomial) {
     List<Step> steps = new ArrayList<>();
-    Set<Polynomial> factors = new LinkedHashSet<>();
-    for (SurdSum number : read.numbers()) {
-      List<SurdSum> all = conjugates(number, read.real());
-      Polynomial minimal = SurdSum.withRoots(all).primitive();
-      if (factors.add(minimal)) {
-        steps.add(
-            linearFactors(
-                all,
-                minimal,
-                all.size() == 1
-                    ? "a rational root stands alone"
-                    : all.size() == 2
-                        ? "a root and its conjugate"
-                        : "a root with all its conjugates"));
-      }
+    List<Formula> factors = new ArrayList<>();
+    for (Conjugates one : classes(read)) {
+      Polynomial minimal = SurdSum.withRoots(one.members()).primitive();
+      int size = one.members().size();
+      steps.add(
+          linearFactors(
+              one.members(),
+              minimal,
+              size == 1
+                  ? "a rational root stands alone"
+                  : size == 2 ? "a root and its conjugate" : "a root with all its conjugates"));
+      Formula factor = PolynomialFormula.of(minimal, X);
+      factors.add(one.times() == 1 ? factor : factor.power(one.times()));
     }
-    if (factors.size() > 1) {
+    if (factors.size() > 1 || factors.get(0) instanceof Formula.Power) {
       steps.add(
           Step.equation(
               Setting.ofLetters(List.of(X)),
               Idea.EXPAND,
               "multiply the factors",
-              NormalForm.of(
-                  Formula.product(
-                      factors.stream().map(one -> PolynomialFormula.of(one, X)).toList())),
+              NormalForm.of(Formula.product(factors)),
               PolynomialFormula.of(polynomial, X)));
     }
     return steps;
@@ -302,8 +321,28 @@ public final class LeastPolynomials implements Subject {
                 Formula.number(0))));
   }
 
+  /** A root that is listed twice taken once. */
+  private static List<Solution.WrongTurning> doubleRootOnce(Read read) {
+    if (classes(read).stream().allMatch(one -> one.times() == 1)) {
+      return List.of();
+    }
+    List<SurdSum> once = new ArrayList<>();
+    classes(read).forEach(one -> once.addAll(one.members()));
+    return List.of(
+        new Solution.WrongTurning(
+            "double-root-once",
+            "A root that is given twice is a double root: its factor stands there twice.",
+            new Answer.PolynomialIn(SurdSum.withRoots(once).primitive(), X),
+            Idea.EXPAND,
+            20));
+  }
+
   /** The square of a sum of two square roots taken without its cross term. */
   private static List<Solution.WrongTurning> slips(Read read, Answer answer) {
+    List<Solution.WrongTurning> once = doubleRootOnce(read);
+    if (!once.isEmpty()) {
+      return once;
+    }
     if (read.numbers().size() != 1 || read.numbers().get(0).terms().size() != 2) {
       return List.of();
     }

@@ -46,6 +46,18 @@ class LeastPolynomialsTest {
     assertThat(Stated.slips(solution)).contains("cross-term-dropped x^2 - 10");
   }
 
+  /** Dickson 1922, sec 18 ex 3 (p 17), and Hall and Knight 1887, XXXV.a 3 (from memory). */
+  @Test
+  void aRootThatIsListedTwiceIsADoubleRoot() {
+    Solution solution = Stated.solution("", "polynomial with roots (3, 3, -3, -3)");
+    assertThat(Stated.text("", "polynomial with roots (3, 3, -3, -3)"))
+        .isEqualTo("x^4 - 18*x^2 + 81");
+    assertThat(Stated.slips(solution)).contains("double-root-once x^2 - 9");
+    assertThat(Stated.text("", "polynomial with roots (2, 2, -2, -2, 0, 5)"))
+        .isEqualTo("x^6 - 5*x^5 - 8*x^4 + 40*x^3 + 16*x^2 - 80*x");
+    assertThat(Stated.text("", "polynomial with roots (√3, -√3, √3)")).isEqualTo("x^4 - 6*x^2 + 9");
+  }
+
   @Test
   void realCoefficientsDoNotForceTheOtherSquareRoot() {
     Solution solution = Stated.solution("", "polynomial with real coefficients having 1+√3");
