@@ -10,6 +10,9 @@ import rootwright.algebra.value.ExactValue;
 /** What a line of a working asserts, in a form that can be checked. */
 public sealed interface Claim {
 
+  /** Does what is to be done with a claim of this sort. */
+  <R> R choose(ClaimCases<R> cases);
+
   /**
    * All sides are equal, whichever root each root name stands for, and identically in the free
    * letters.
@@ -18,6 +21,11 @@ public sealed interface Claim {
     public Equal {
       sides = List.copyOf(sides);
       requireSides(sides);
+    }
+
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.equal(this);
     }
   }
 
@@ -30,6 +38,11 @@ public sealed interface Claim {
       sides = List.copyOf(sides);
       requireSides(sides);
     }
+
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.equalWithLetters(this);
+    }
   }
 
   /**
@@ -37,7 +50,12 @@ public sealed interface Claim {
    * when the roots are renamed in all ways: {@code map = r − 3} has n images, {@code map = r·s} has
    * n(n − 1)/2.
    */
-  record HasRoots(Setting setting, Polynomial image, Formula map) implements Claim {}
+  record HasRoots(Setting setting, Polynomial image, Formula map) implements Claim {
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.hasRoots(this);
+    }
+  }
 
   /**
    * These values, each listed once, are all numbers of a domain at which a polynomial is zero.
@@ -52,6 +70,11 @@ public sealed interface Claim {
         throw new IllegalArgumentException("every number solves 0 = 0");
       }
     }
+
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.solutionSet(this);
+    }
   }
 
   /**
@@ -62,6 +85,11 @@ public sealed interface Claim {
     public Ascending {
       sides = List.copyOf(sides);
       requireSides(sides);
+    }
+
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.ascending(this);
     }
   }
 
@@ -76,6 +104,11 @@ public sealed interface Claim {
         throw new IllegalArgumentException("every number is a root of 0");
       }
     }
+
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.countOfRoots(this);
+    }
   }
 
   /**
@@ -88,6 +121,11 @@ public sealed interface Claim {
       if (polynomial.isZero()) {
         throw new IllegalArgumentException("every number is a root of 0");
       }
+    }
+
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.countInPlace(this);
     }
   }
 
@@ -108,6 +146,11 @@ public sealed interface Claim {
       implements Claim {
     public CountsBetween {
       counts = List.copyOf(counts);
+    }
+
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.countsBetween(this);
     }
   }
 
@@ -134,6 +177,11 @@ public sealed interface Claim {
         case AT_LEAST -> signum >= 0;
         default -> throw new IllegalArgumentException("not an inequality: " + sign);
       };
+    }
+
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.signOn(this);
     }
   }
 
@@ -164,6 +212,11 @@ public sealed interface Claim {
       LEAST,
       GREATEST
     }
+
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.extreme(this);
+    }
   }
 
   /**
@@ -186,6 +239,11 @@ public sealed interface Claim {
     public EqualOverPairs {
       names = List.copyOf(names);
     }
+
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.equalOverPairs(this);
+    }
   }
 
   /**
@@ -202,6 +260,11 @@ public sealed interface Claim {
       equations = List.copyOf(equations);
       rows = rows.stream().map(List::copyOf).toList();
     }
+
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.systemSolutions(this);
+    }
   }
 
   /**
@@ -217,10 +280,20 @@ public sealed interface Claim {
     public Consequence {
       equations = List.copyOf(equations);
     }
+
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.consequence(this);
+    }
   }
 
   /** A thought that no computation confirms; shown as such. */
-  record Argument() implements Claim {}
+  record Argument() implements Claim {
+    @Override
+    public <R> R choose(ClaimCases<R> cases) {
+      return cases.argument(this);
+    }
+  }
 
   /** The claim that the formulas are equal in a setting. */
   static Claim equal(Setting setting, Formula... sides) {

@@ -14,6 +14,7 @@ import rootwright.working.check.ClaimCheck;
 import rootwright.working.check.Nameless;
 import rootwright.working.check.Verdict;
 import rootwright.working.step.Claim;
+import rootwright.working.step.ClaimCases;
 import rootwright.working.step.Setting;
 
 /**
@@ -49,34 +50,7 @@ public final class ExactCheck implements ClaimCheck {
   @Override
   public Verdict of(Claim claim) {
     try {
-      if (claim instanceof Claim.Equal equal) {
-        return equal(equal);
-      } else if (claim instanceof Claim.HasRoots hasRoots) {
-        return hasRoots(hasRoots);
-      } else if (claim instanceof Claim.EqualWithLetters lettered) {
-        return IdentityInLetters.of(lettered);
-      } else if (claim instanceof Claim.SolutionSet set) {
-        return SolutionSetByFactors.of(set);
-      } else if (claim instanceof Claim.Ascending ascending) {
-        return OrderOfSurds.of(ascending);
-      } else if (claim instanceof Claim.CountsBetween counts) {
-        return CountsByDiscriminant.of(counts);
-      } else if (claim instanceof Claim.Extreme extreme) {
-        return ExtremeBySigns.of(extreme);
-      } else if (claim instanceof Claim.EqualOverPairs pairs) {
-        return PairsByResultants.of(pairs);
-      } else if (claim instanceof Claim.SystemSolutions system) {
-        return SystemByElimination.of(system);
-      } else if (claim instanceof Claim.SignOn sign) {
-        return SignBetweenZeros.of(sign);
-      } else if (claim instanceof Claim.CountInPlace count) {
-        return CountsByDiscriminant.of(count);
-      } else if (claim instanceof Claim.Consequence consequence) {
-        return ConsequenceByIdeal.of(consequence);
-      } else if (claim instanceof Claim.CountOfRoots count) {
-        return SolutionSetByFactors.of(count);
-      }
-      return new Verdict.Undecided("an argument in words");
+      return claim.choose(new BySort());
     } catch (Unevaluable stuck) {
       return new Verdict.Undecided(stuck.sentence());
     }
@@ -173,5 +147,79 @@ public final class ExactCheck implements ClaimCheck {
     return found.primitive().equals(claim.image().primitive())
         ? Verdict.confirmed(METHOD)
         : new Verdict.Refuted("the images are the roots of " + found.primitive());
+  }
+
+  /** What is done with each sort of claim. */
+  private final class BySort implements ClaimCases<Verdict> {
+
+    @Override
+    public Verdict equal(Claim.Equal claim) {
+      return ExactCheck.this.equal(claim);
+    }
+
+    @Override
+    public Verdict equalWithLetters(Claim.EqualWithLetters claim) {
+      return IdentityInLetters.of(claim);
+    }
+
+    @Override
+    public Verdict hasRoots(Claim.HasRoots claim) {
+      return ExactCheck.hasRoots(claim);
+    }
+
+    @Override
+    public Verdict solutionSet(Claim.SolutionSet claim) {
+      return SolutionSetByFactors.of(claim);
+    }
+
+    @Override
+    public Verdict ascending(Claim.Ascending claim) {
+      return OrderOfSurds.of(claim);
+    }
+
+    @Override
+    public Verdict countOfRoots(Claim.CountOfRoots claim) {
+      return SolutionSetByFactors.of(claim);
+    }
+
+    @Override
+    public Verdict countInPlace(Claim.CountInPlace claim) {
+      return CountsByDiscriminant.of(claim);
+    }
+
+    @Override
+    public Verdict countsBetween(Claim.CountsBetween claim) {
+      return CountsByDiscriminant.of(claim);
+    }
+
+    @Override
+    public Verdict signOn(Claim.SignOn claim) {
+      return SignBetweenZeros.of(claim);
+    }
+
+    @Override
+    public Verdict extreme(Claim.Extreme claim) {
+      return ExtremeBySigns.of(claim);
+    }
+
+    @Override
+    public Verdict equalOverPairs(Claim.EqualOverPairs claim) {
+      return PairsByResultants.of(claim);
+    }
+
+    @Override
+    public Verdict systemSolutions(Claim.SystemSolutions claim) {
+      return SystemByElimination.of(claim);
+    }
+
+    @Override
+    public Verdict consequence(Claim.Consequence claim) {
+      return ConsequenceByIdeal.of(claim);
+    }
+
+    @Override
+    public Verdict argument(Claim.Argument claim) {
+      return new Verdict.Undecided("an argument in words");
+    }
   }
 }

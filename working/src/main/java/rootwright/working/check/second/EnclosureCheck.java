@@ -16,6 +16,7 @@ import rootwright.working.check.ClaimCheck;
 import rootwright.working.check.Nameless;
 import rootwright.working.check.Verdict;
 import rootwright.working.step.Claim;
+import rootwright.working.step.ClaimCases;
 import rootwright.working.step.Setting;
 
 /**
@@ -76,7 +77,7 @@ public final class EnclosureCheck implements ClaimCheck {
     }
     for (int digits : PRECISIONS) {
       try {
-        verdict = of(claim, digits);
+        verdict = claim.choose(new ToDigits(digits));
       } catch (Unbounded stuck) {
         return new Verdict.Undecided(String.valueOf(stuck.getMessage()));
       } catch (BallContainsZeroException close) {
@@ -87,35 +88,6 @@ public final class EnclosureCheck implements ClaimCheck {
       }
     }
     return verdict;
-  }
-
-  private Verdict of(Claim claim, int digits) {
-    if (claim instanceof Claim.Equal equal) {
-      return equal(equal, digits);
-    } else if (claim instanceof Claim.EqualWithLetters lettered) {
-      return equal(lettered, digits);
-    } else if (claim instanceof Claim.SolutionSet set) {
-      return SolutionSetByEnclosures.of(set);
-    } else if (claim instanceof Claim.Ascending ascending) {
-      return ascending(ascending, digits);
-    } else if (claim instanceof Claim.CountsBetween counts) {
-      return RegionSamples.of(counts);
-    } else if (claim instanceof Claim.Extreme extreme) {
-      return RegionSamples.of(extreme);
-    } else if (claim instanceof Claim.EqualOverPairs pairs) {
-      return overPairs(pairs, digits);
-    } else if (claim instanceof Claim.SystemSolutions system) {
-      return SystemByDeterminants.of(system);
-    } else if (claim instanceof Claim.SignOn sign) {
-      return RegionSamples.of(sign);
-    } else if (claim instanceof Claim.CountInPlace count) {
-      return RegionSamples.of(count);
-    } else if (claim instanceof Claim.Consequence consequence) {
-      return ConsequenceAtZeros.of(consequence);
-    } else if (claim instanceof Claim.CountOfRoots count) {
-      return SolutionSetByEnclosures.of(count);
-    }
-    return hasRoots((Claim.HasRoots) claim, digits);
   }
 
   private Verdict equal(Claim.Equal claim, int digits) {
@@ -303,5 +275,85 @@ public final class EnclosureCheck implements ClaimCheck {
 
   private static int bits(int digits) {
     return digits * 10 / 3 + 32;
+  }
+
+  /** What is done with each sort of claim, at a number of digits. */
+  private final class ToDigits implements ClaimCases<Verdict> {
+
+    private final int digits;
+
+    ToDigits(int digits) {
+      this.digits = digits;
+    }
+
+    @Override
+    public Verdict equal(Claim.Equal claim) {
+      return EnclosureCheck.this.equal(claim, digits);
+    }
+
+    @Override
+    public Verdict equalWithLetters(Claim.EqualWithLetters claim) {
+      return EnclosureCheck.this.equal(claim, digits);
+    }
+
+    @Override
+    public Verdict hasRoots(Claim.HasRoots claim) {
+      return EnclosureCheck.this.hasRoots(claim, digits);
+    }
+
+    @Override
+    public Verdict solutionSet(Claim.SolutionSet claim) {
+      return SolutionSetByEnclosures.of(claim);
+    }
+
+    @Override
+    public Verdict ascending(Claim.Ascending claim) {
+      return EnclosureCheck.ascending(claim, digits);
+    }
+
+    @Override
+    public Verdict countOfRoots(Claim.CountOfRoots claim) {
+      return SolutionSetByEnclosures.of(claim);
+    }
+
+    @Override
+    public Verdict countInPlace(Claim.CountInPlace claim) {
+      return RegionSamples.of(claim);
+    }
+
+    @Override
+    public Verdict countsBetween(Claim.CountsBetween claim) {
+      return RegionSamples.of(claim);
+    }
+
+    @Override
+    public Verdict signOn(Claim.SignOn claim) {
+      return RegionSamples.of(claim);
+    }
+
+    @Override
+    public Verdict extreme(Claim.Extreme claim) {
+      return RegionSamples.of(claim);
+    }
+
+    @Override
+    public Verdict equalOverPairs(Claim.EqualOverPairs claim) {
+      return overPairs(claim, digits);
+    }
+
+    @Override
+    public Verdict systemSolutions(Claim.SystemSolutions claim) {
+      return SystemByDeterminants.of(claim);
+    }
+
+    @Override
+    public Verdict consequence(Claim.Consequence claim) {
+      return ConsequenceAtZeros.of(claim);
+    }
+
+    @Override
+    public Verdict argument(Claim.Argument claim) {
+      return new Verdict.Undecided("an argument in words");
+    }
   }
 }
