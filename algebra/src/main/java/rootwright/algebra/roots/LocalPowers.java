@@ -87,7 +87,7 @@ final class LocalPowers {
 
   /** Whether so many products of elements should be left because they would take too long. */
   static boolean takesTooLong(long products, LocalRing ring) {
-    long words = ring.modulus().bitLength() / 32 + 1;
+    long words = ring.modulus().bitLength() / 32 + 1L;
     BigInteger length = BigInteger.valueOf(words * ring.degree());
     return BigInteger.valueOf(products).multiply(length.pow(2)).compareTo(MOST_STEPS) > 0;
   }

@@ -100,8 +100,7 @@ public final class Pictures {
           expanded(given)
               .flatMap(polynomial -> Rings.ofSums(polynomial, given.find()))
               .ifPresent(pictures::add);
-      case "polynomial-with-roots", "resolvent" ->
-          newRoots(statement, solution).ifPresent(pictures::add);
+      case "polynomial-with-roots", "resolvent" -> newRoots(solution).ifPresent(pictures::add);
       default -> {
         Pairs.of(given, answer).ifPresent(pictures::add);
         Letters.of(given).ifPresent(letters -> letters(statement, solution, letters, pictures));
@@ -158,7 +157,7 @@ public final class Pictures {
             greatest));
   }
 
-  private Optional<Picture> newRoots(Statement statement, Solution solution) {
+  private static Optional<Picture> newRoots(Solution solution) {
     if (!(solution.answer() instanceof Answer.PolynomialIn fresh)) {
       return Optional.empty();
     }

@@ -46,7 +46,7 @@ final class RootComparisons {
       boolean narrowed =
           below.isPresent() && isRoot(high)
               ? narrow(found, high, below, Optional.empty())
-              : above.isPresent() && isRoot(low) && narrow(found, low, Optional.empty(), above);
+              : (above.isPresent() && isRoot(low) && narrow(found, low, Optional.empty(), above));
       if (!narrowed) {
         return false;
       }

@@ -65,7 +65,8 @@ final class RecurrenceReader {
     String letters = "0123456789+-nkm";
     StringBuilder plain = new StringBuilder();
     boolean below = false;
-    for (char c : text.toCharArray()) {
+    for (int k = 0; k < text.length(); k++) {
+      char c = text.charAt(k);
       int at = subscripts.indexOf(c);
       if (at >= 0 && !below) {
         plain.append("_{");

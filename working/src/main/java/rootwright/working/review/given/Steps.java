@@ -194,7 +194,7 @@ final class Steps {
       List<Known> next = new ArrayList<>();
       for (Known fact : rest) {
         MultivariatePolynomial put = found.into(fact.zero(), unknowns);
-        if (fact != found.fact() && !put.isZero()) {
+        if (!fact.equals(found.fact()) && !put.isZero()) {
           next.add(new Known(put, fact.source(), fact.sound()));
         }
       }
