@@ -141,7 +141,9 @@ final class TerminalReport {
 
   /** Whether naming the values one by one would say the same polynomial again and again. */
   private static boolean areRootsOfOne(List<ExactValue> values) {
-    return values.size() > 2 && values.stream().allMatch(value -> value instanceof RootOf);
+    return values.size() > 2
+        && values.stream()
+            .allMatch(value -> value instanceof RootOf root && root.inSurds().isEmpty());
   }
 
   private static String decimals(List<ExactValue> values) {

@@ -80,6 +80,14 @@ public final class RootNames {
         return family;
       }
     }
+    if (degree < 1) {
+      throw refused(
+          "no-roots",
+          "The polynomial is a constant, so there are no roots to name.",
+          text,
+          named.get(0),
+          "a polynomial of degree 1 or more");
+    }
     List<List<String>> longer = families(named, degree + named.size());
     if (named.size() > degree && longer.stream().anyMatch(family -> family.containsAll(named))) {
       throw refused(

@@ -245,6 +245,13 @@ final class Tokenizer {
       add(Token.Kind.LETTER, greek, from, from + 1);
     } else if (!vulgar.isEmpty()) {
       add(Token.Kind.VULGAR, vulgar, from, from + 1);
+    } else if (one.equals("°")) {
+      throw source.refused(
+          "degrees",
+          "Degrees are not read: angles are multiples of π, such as cos(π/9) for 20 degrees.",
+          from,
+          "an angle as a multiple of π",
+          "");
     } else {
       throw source.refused(
           "unknown-character",

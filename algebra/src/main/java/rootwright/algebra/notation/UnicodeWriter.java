@@ -140,7 +140,9 @@ public final class UnicodeWriter extends LineWriter {
 
   @Override
   public String family(Formula.Family family) {
-    return family.letter() + below(family.index().choose(this).replace('−', '-'));
+    String index = family.index().choose(this);
+    String lowered = Scripts.lower(index.replace('−', '-'));
+    return family.letter() + (lowered.isEmpty() ? "_(" + index + ")" : lowered);
   }
 
   @Override

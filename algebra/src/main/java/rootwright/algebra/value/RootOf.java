@@ -81,9 +81,21 @@ public record RootOf(Polynomial polynomial, int index) implements ExactValue {
         isReal() ? Rounding.ofIrrational(this, digits) : Rounding.ofComplex(this, digits));
   }
 
-  /** {@code root(x^3 - x - 1, 1)}: the polynomial and the place, counted from 1. */
+  /** The root as a sum of square roots, where it is one and is known to be. */
+  public Optional<SurdSum> inSurds() {
+    return QuarticSurds.of(this);
+  }
+
+  /**
+   * A sum of square roots where it is one; else {@code root(x^3 - x - 1, 1)}: the polynomial and
+   * the place, counted from 1.
+   */
   @Override
   public Formula toFormula() {
+    return inSurds().map(SurdSum::toFormula).orElseGet(this::byPlace);
+  }
+
+  private Formula byPlace() {
     return new Formula.Application(
         "root", List.of(written(polynomial), Formula.number(index + 1L)));
   }

@@ -2,6 +2,7 @@ package rootwright.algebra.value;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -10,6 +11,9 @@ import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import rootwright.algebra.enclosure.ComplexBall;
+import rootwright.algebra.enclosure.RealBall;
+import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 
@@ -125,6 +129,69 @@ public record SurdSum(SortedMap<BigInteger, Rational> terms) {
   /** The rational factor of the square root of a squarefree number. */
   public Rational factor(BigInteger under) {
     return terms.getOrDefault(under, Rational.ZERO);
+  }
+
+  /** A disc that holds the number, its square roots enclosed to so many significant bits. */
+  ComplexBall enclosure(int bits) {
+    RealBall real = RealBall.ZERO;
+    RealBall imaginary = RealBall.ZERO;
+    for (Map.Entry<BigInteger, Rational> term : terms.entrySet()) {
+      RealBall part =
+          RealBall.of(Rational.of(term.getKey().abs()), bits)
+              .squareRoot(bits)
+              .times(RealBall.of(term.getValue(), bits));
+      real = term.getKey().signum() > 0 ? real.plus(part) : real;
+      imaginary = term.getKey().signum() < 0 ? imaginary.plus(part) : imaginary;
+    }
+    return ComplexBall.of(real, imaginary);
+  }
+
+  /**
+   * The number as it is written, over one stroke: the rational part, what is added, what is
+   * subtracted, then the same with i.
+   */
+  public Formula toFormula() {
+    BigInteger under = BigInteger.ONE;
+    for (Rational factor : terms.values()) {
+      under = under.divide(under.gcd(factor.denominator())).multiply(factor.denominator());
+    }
+    List<Map.Entry<BigInteger, Rational>> ordered = new ArrayList<>(terms.entrySet());
+    ordered.sort(
+        Comparator.comparing((Map.Entry<BigInteger, Rational> term) -> kind(term))
+            .thenComparing(term -> term.getKey().abs()));
+    boolean negative = ordered.stream().allMatch(term -> term.getValue().signum() < 0);
+    List<Formula> written = new ArrayList<>();
+    for (Map.Entry<BigInteger, Rational> term : ordered) {
+      Rational factor = term.getValue().times(Rational.of(under));
+      Formula size = written(term.getKey(), factor.absolute());
+      written.add(factor.signum() < 0 && !negative ? new Formula.Negative(size) : size);
+    }
+    Formula sum = written.isEmpty() ? Formula.number(0) : Formula.sum(written);
+    Formula whole = under.equals(BigInteger.ONE) ? sum : sum.over(Formula.number(under));
+    return negative && !written.isEmpty() ? new Formula.Negative(whole) : whole;
+  }
+
+  private static int kind(Map.Entry<BigInteger, Rational> term) {
+    if (term.getKey().equals(BigInteger.ONE)) {
+      return 0;
+    }
+    return (term.getKey().signum() > 0 ? 1 : 3) + (term.getValue().signum() > 0 ? 0 : 1);
+  }
+
+  /** factor·√under, with i for the root of a negative number. */
+  private static Formula written(BigInteger under, Rational factor) {
+    List<Formula> factors = new ArrayList<>();
+    BigInteger size = under.abs();
+    if (!size.equals(BigInteger.ONE)) {
+      factors.add(new Formula.Radical(Formula.number(size), 2));
+    }
+    if (under.signum() < 0) {
+      factors.add(new Formula.ImaginaryUnit());
+    }
+    if (!factor.isOne() || factors.isEmpty()) {
+      factors.add(0, Formula.number(factor));
+    }
+    return factors.size() == 1 ? factors.get(0) : Formula.product(factors);
   }
 
   /** Whether no square root is in it. */

@@ -101,7 +101,8 @@ public final class AskGate {
   private static String valuesOf(Polynomial orbit) {
     List<ExactValue> values =
         ExactValues.rootsOf(orbit.squarefreePart()).stream().map(ExactRoot::value).toList();
-    return values.stream().anyMatch(value -> value instanceof RootOf)
+    return values.stream()
+            .anyMatch(value -> value instanceof RootOf root && root.inSurds().isEmpty())
         ? ""
         : values.stream()
             .map(value -> UnicodeWriter.write(value.toFormula()))

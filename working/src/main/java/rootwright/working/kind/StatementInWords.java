@@ -38,6 +38,9 @@ final class StatementInWords {
 
   private static String names(Problem problem, String equation) {
     List<String> names = problem.roots().stream().map(name -> written(Formula.name(name))).toList();
+    if (names.isEmpty()) {
+      return "Take the roots of %s. ".formatted(equation);
+    }
     return names.size() == 1
         ? "Let %s be the root of %s. ".formatted(names.get(0), equation)
         : "Let %s be the roots of %s, complex roots counted with multiplicity. "

@@ -21,8 +21,10 @@ import rootwright.working.step.Step;
  */
 final class ResidueSquaring implements Route {
 
-  private static final int LONGEST_INDEX = 12;
-  private static final int HIGHEST_DEGREE = 4;
+  /** Binary digits of the index: as many squarings, with about half as many steps by x between. */
+  private static final int LONGEST_INDEX = 64;
+
+  private static final int HIGHEST_DEGREE = 5;
 
   @Override
   public String name() {
