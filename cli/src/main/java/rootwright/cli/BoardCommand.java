@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -14,7 +13,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import rootwright.algebra.notation.ErrorCaret;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.lesson.FilmForecast;
 import rootwright.desk.lesson.LessonDesk;
@@ -65,6 +63,9 @@ final class BoardCommand implements Callable<Integer> {
           "Forms: html, pdf, pdf-steps, svg, png, vtt, srt, chapters, narration, chalk, plan.")
   List<String> forms = List.of();
 
+  @Option(names = "--json", description = "One JSON object.")
+  boolean json;
+
   @Mixin LessonOptions options = new LessonOptions();
 
   BoardCommand(Console console, LessonDesk desk) {
@@ -84,67 +85,77 @@ final class BoardCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    BoardReport report = new BoardReport(console, json);
+    ExitStatus status = status(report);
+    report.close();
+    return status.code();
+  }
+
+  private ExitStatus status(BoardReport report) throws IOException {
     try {
       if (what.equals("video")) {
-        return video();
+        return video(report);
       } else if (what.equals("topics")) {
-        desk.topics().forEach((name, title) -> console.out().printf("%-28s %s%n", name, title));
-        return ExitStatus.DONE.code();
+        report.topics(desk.topics());
+        return ExitStatus.DONE;
       } else if (what.equals("plan")) {
-        return plan();
-      } else if (what.equals("check") || FORMS.containsKey(what)) {
-        return lesson();
+        return plan(report);
+      } else if (what.equals("check")) {
+        return check(report);
+      } else if (FORMS.containsKey(what)) {
+        return lesson(report);
       }
-      throw new IllegalArgumentException(
+      report.refusal(
           "board can do topics, plan, check, %s, video: %s"
               .formatted(String.join(", ", FORMS.keySet()), what));
     } catch (UnreadableException unreadable) {
-      console.err().println(ErrorCaret.write(unreadable.refusal()));
+      report.refusal(unreadable.refusal());
     } catch (BadPlanException bad) {
-      bad.complaints().forEach(this::complain);
+      bad.complaints().forEach(report::complaint);
     } catch (IllegalArgumentException wish) {
-      console.err().println("error: " + wish.getMessage());
+      report.refusal(String.valueOf(wish.getMessage()));
     }
-    return ExitStatus.UNREADABLE.code();
+    return ExitStatus.UNREADABLE;
   }
 
-  private int plan() throws IOException, UnreadableException {
+  private ExitStatus plan(BoardReport report) throws IOException, UnreadableException {
     String plan = desk.plan(options.order());
     if (out == null) {
-      console.out().print(plan);
-      console.out().flush();
+      report.text("plan", plan);
     } else {
-      write(out, plan.getBytes(StandardCharsets.UTF_8));
+      write(out, plan.getBytes(StandardCharsets.UTF_8), report);
     }
-    return ExitStatus.DONE.code();
+    return ExitStatus.DONE;
   }
 
-  private int lesson() throws IOException, UnreadableException, BadPlanException {
+  private ExitStatus check(BoardReport report)
+      throws IOException, UnreadableException, BadPlanException {
     Script script = desk.lesson(planText(), options.wording());
-    if (what.equals("check")) {
-      times(script);
-      List<Complaint> late = desk.overruns(script);
-      late.forEach(this::complain);
-      return (late.isEmpty() ? ExitStatus.DONE : ExitStatus.UNREADABLE).code();
-    }
+    report.times(desk.times(script), script);
+    List<Complaint> late = desk.overruns(script);
+    late.forEach(report::complaint);
+    return late.isEmpty() ? ExitStatus.DONE : ExitStatus.UNREADABLE;
+  }
+
+  private ExitStatus lesson(BoardReport report)
+      throws IOException, UnreadableException, BadPlanException {
+    Script script = desk.lesson(planText(), options.wording());
     List<String> wanted = wanted();
     for (String form : wanted) {
       for (LessonFile file : (Iterable<LessonFile>) desk.files(script, form)::iterator) {
         if (out == null && wanted.size() == 1 && file.mediaType().startsWith("text/plain")) {
-          console.out().print(new String(file.bytes(), StandardCharsets.UTF_8));
-          console.out().flush();
+          report.text(form, new String(file.bytes(), StandardCharsets.UTF_8));
         } else {
-          write((out == null ? Path.of(".") : out).resolve(file.name()), file.bytes());
+          write((out == null ? Path.of(".") : out).resolve(file.name()), file.bytes(), report);
         }
       }
     }
-    desk.overruns(script).stream()
-        .limit(1)
-        .forEach(late -> console.err().println("warning: " + late.forReader()));
-    return ExitStatus.DONE.code();
+    desk.overruns(script).stream().limit(1).forEach(report::warning);
+    return ExitStatus.DONE;
   }
 
-  private int video() throws IOException, UnreadableException, BadPlanException {
+  private ExitStatus video(BoardReport report)
+      throws IOException, UnreadableException, BadPlanException {
     Script script = desk.lesson(planText(), options.wording());
     Path folder = out == null ? Path.of(".") : out;
     Path film = folder.toString().endsWith(".mp4") ? folder : folder.resolve("lesson.mp4");
@@ -172,8 +183,8 @@ final class BoardCommand implements Callable<Integer> {
     if (console.terminal()) {
       console.err().println();
     }
-    console.out().println(film);
-    return ExitStatus.DONE.code();
+    report.file(film);
+    return ExitStatus.DONE;
   }
 
   private List<String> wanted() {
@@ -194,40 +205,12 @@ final class BoardCommand implements Callable<Integer> {
     return Files.readString(planFile, StandardCharsets.UTF_8);
   }
 
-  private void times(Script script) {
-    List<String> lines = new ArrayList<>();
-    for (StepTime time : desk.times(script)) {
-      lines.add(
-          "%6s  %6s  %s%s"
-              .formatted(
-                  StepTime.clock(time.end() - time.millis()),
-                  StepTime.clock(time.millis()),
-                  time.step().kind().title().equals(time.step().title())
-                      ? time.step().title()
-                      : time.step().kind().title() + ": " + time.step().title(),
-                  time.over() > 0 ? "   (" + StepTime.clock(time.over()) + " too late)" : ""));
-    }
-    console.out().println("  from    time  step");
-    lines.forEach(console.out()::println);
-    console
-        .out()
-        .printf(
-            "%6s          end; %d slides, %d minutes wanted%n",
-            StepTime.clock(script.millis()),
-            script.deck().slides().size(),
-            script.deck().lesson().plan().minutes());
-  }
-
-  private void complain(Complaint complaint) {
-    console.err().println("error: " + complaint.forReader());
-  }
-
-  private void write(Path path, byte[] bytes) throws IOException {
+  private static void write(Path path, byte[] bytes, BoardReport report) throws IOException {
     Path folder = path.toAbsolutePath().getParent();
     if (folder != null) {
       Files.createDirectories(folder);
     }
     Files.write(path, bytes);
-    console.out().println(path);
+    report.file(path);
   }
 }

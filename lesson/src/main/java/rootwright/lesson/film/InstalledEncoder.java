@@ -21,6 +21,9 @@ final class InstalledEncoder implements FilmMaker {
 
   private static final String COMMAND = "ffmpeg";
 
+  /** How long the last picture stands again at the very end, in milliseconds. */
+  private static final long LAST = 40;
+
   @Override
   public String title() {
     return "the installed encoder";
@@ -61,7 +64,13 @@ final class InstalledEncoder implements FilmMaker {
     for (int k = 0; k < frames.size(); k++) {
       name = "%05d.png".formatted(k);
       ImageIO.write(Painter.paint(frames.get(k).picture()), "png", folder.resolve(name).toFile());
-      list.append("file %s\nduration %s\n".formatted(name, seconds(frames.get(k).millis())));
+      long millis = frames.get(k).millis();
+      if (k == frames.size() - 1 && millis > LAST) {
+        // The encoder gives the very last picture one tick, however long it is to stand.
+        list.append("file %s\nduration %s\n".formatted(name, seconds(millis - LAST)));
+        millis = LAST;
+      }
+      list.append("file %s\nduration %s\n".formatted(name, seconds(millis)));
       listener.done(k + 1, frames.size());
     }
     // The length of the last picture counts only if another one follows.

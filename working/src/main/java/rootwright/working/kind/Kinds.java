@@ -15,6 +15,7 @@ import rootwright.working.route.Route;
 import rootwright.working.route.Routes;
 import rootwright.working.slip.ImageSlips;
 import rootwright.working.slip.RealRootSlips;
+import rootwright.working.slip.RootSlips;
 import rootwright.working.slip.Slip;
 import rootwright.working.slip.Slips;
 import rootwright.working.solve.Solution;
@@ -39,7 +40,7 @@ public final class Kinds {
             new ResidueKind(new Assembly(ResidueRoutes.ALL, List.of(), checks), checks),
             new DiscriminantKind(
                 new Assembly(DiscriminantRoutes.before(routes), slips, checks), checks),
-            new RootsKind(new Assembly(RootRoutes.ALL, List.of(), checks)),
+            new RootsKind(new Assembly(RootRoutes.ALL, RootSlips.ALL, checks)),
             counting(RealRange.ALL, checks),
             counting(RealRange.POSITIVE, checks),
             counting(RealRange.NEGATIVE, checks),

@@ -100,8 +100,15 @@ abstract class LetterEvaluation<T> extends SomeFormulaCases<T> {
   @Override
   public T aggregate(Formula.Aggregate aggregate) {
     boolean sum = aggregate.operation() == Formula.Aggregate.Operation.SUM;
-    List<Formula> images = FormalImages.of(aggregate.body(), identity);
-    return images.stream().map(this::valueOf).reduce(sum ? this::plus : this::times).orElseThrow();
+    return images(aggregate.body()).stream()
+        .map(this::valueOf)
+        .reduce(sum ? this::plus : this::times)
+        .orElseThrow();
+  }
+
+  /** What Σ and Π run over. */
+  List<Formula> images(Formula body) {
+    return FormalImages.of(body, identity);
   }
 
   @Override

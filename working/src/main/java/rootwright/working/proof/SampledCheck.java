@@ -1,6 +1,10 @@
 package rootwright.working.proof;
 
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
+import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.working.check.Verdict;
 
@@ -18,6 +22,9 @@ public final class SampledCheck {
 
   private SampledCheck() {}
 
+  /** The identity for one number of roots, with what does not depend on the numbers drawn. */
+  private record Instance(Identity identity, Map<Formula, List<Formula>> images) {}
+
   /**
    * What the samples say.
    *
@@ -25,16 +32,19 @@ public final class SampledCheck {
    */
   public static Verdict of(General general, long seed) {
     SplittableRandom random = new SplittableRandom(seed);
+    Map<Integer, Instance> instances = new HashMap<>();
     int agreed = 0;
     String why = "";
     for (int draw = 0; draw < MOST_DRAWS && agreed < INSTANCES; draw++) {
       int n = Letters.FEWEST + draw % (Letters.MOST - Letters.FEWEST + 1);
-      Identity identity = general.in(Letters.usual(n));
+      Instance instance =
+          instances.computeIfAbsent(
+              n, roots -> new Instance(general.in(Letters.usual(roots)), new HashMap<>()));
       try {
-        if (!holds(identity, random)) {
+        if (!holds(instance, random)) {
           return new Verdict.Refuted(
               "it fails for %d roots drawn with seed %d: %s"
-                  .formatted(n, seed, UnicodeWriter.write(identity.shown())));
+                  .formatted(n, seed, UnicodeWriter.write(instance.identity().shown())));
         }
         agreed++;
       } catch (UnsayableException undefined) {
@@ -46,8 +56,10 @@ public final class SampledCheck {
         : new Verdict.Undecided(why);
   }
 
-  private static boolean holds(Identity identity, SplittableRandom random) {
-    SampledEvaluation evaluation = new SampledEvaluation(identity, random.split());
+  private static boolean holds(Instance instance, SplittableRandom random) {
+    Identity identity = instance.identity();
+    SampledEvaluation evaluation =
+        new SampledEvaluation(identity, instance.images(), random.split());
     Surd first = evaluation.valueOf(identity.sides().get(0));
     return identity.sides().stream().skip(1).allMatch(side -> first.same(evaluation.valueOf(side)));
   }

@@ -1,6 +1,8 @@
 package rootwright.working.proof;
 
 import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import rootwright.algebra.notation.Formula;
@@ -11,10 +13,28 @@ final class SampledEvaluation extends LetterEvaluation<Surd> {
 
   private final SplittableRandom random;
   private final Map<String, Rational> drawn = new HashMap<>();
+  private final Map<Formula, List<Formula>> images;
+  private final Map<Formula, Formula> slopes = new IdentityHashMap<>();
 
-  SampledEvaluation(Identity identity, SplittableRandom random) {
+  /**
+   * @param images what is known of the images of bodies of this identity; more is added, since they
+   *     are the same whatever the numbers are, and are dear
+   */
+  SampledEvaluation(
+      Identity identity, Map<Formula, List<Formula>> images, SplittableRandom random) {
     super(identity);
+    this.images = images;
     this.random = random;
+  }
+
+  @Override
+  List<Formula> images(Formula body) {
+    List<Formula> known = images.get(body);
+    if (known == null) {
+      known = super.images(body);
+      images.put(body, known);
+    }
+    return known;
   }
 
   @Override
@@ -60,7 +80,7 @@ final class SampledEvaluation extends LetterEvaluation<Surd> {
   Surd applied(Formula body, int derivatives, Surd point) {
     Formula derived = body;
     for (int k = 0; k < derivatives; k++) {
-      derived = Derivative.of(derived, "x");
+      derived = slopes.computeIfAbsent(derived, rising -> Derivative.of(rising, "x"));
     }
     return new AtPoint(point).valueOf(derived);
   }
@@ -72,6 +92,11 @@ final class SampledEvaluation extends LetterEvaluation<Surd> {
     AtPoint(Surd point) {
       super(SampledEvaluation.this.identity());
       this.point = point;
+    }
+
+    @Override
+    List<Formula> images(Formula body) {
+      return SampledEvaluation.this.images(body);
     }
 
     @Override

@@ -18,10 +18,17 @@ record Surd(Rational u, Rational v, Rational under) {
   }
 
   Surd plus(Surd other) {
+    if (v.isZero() && other.v.isZero()) {
+      return of(u.plus(other.u));
+    }
     return new Surd(u.plus(other.u), v.plus(other.v), common(other));
   }
 
   Surd times(Surd other) {
+    // Most numbers have no root in them; that is worth a way of its own.
+    if (v.isZero() && other.v.isZero()) {
+      return of(u.times(other.u));
+    }
     Rational d = common(other);
     return new Surd(
         u.times(other.u).plus(v.times(other.v).times(d)),
@@ -30,6 +37,9 @@ record Surd(Rational u, Rational v, Rational under) {
   }
 
   Surd over(Surd other) {
+    if (v.isZero() && other.v.isZero() && !other.u.isZero()) {
+      return of(u.over(other.u));
+    }
     Rational norm = other.u.times(other.u).minus(other.v.times(other.v).times(other.under));
     if (norm.isZero()) {
       throw new UnsayableException("a denominator is zero");

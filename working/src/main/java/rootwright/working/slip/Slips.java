@@ -29,6 +29,8 @@ public final class Slips {
           new ProductSign(),
           new ProductSpread(),
           new LogDerivativeFlipped(),
+          new CoverUpUndivided(),
+          new OneSignKept(),
           new DoubleRootOnce(),
           new RealRootsOnly(),
           new PairsTwiceOrHalf(),

@@ -90,8 +90,8 @@ final class ConjugateRoots implements Topic {
   @Override
   public Warning warning() {
     return new Warning(
-        "Rational coefficients pair surds, real ones pair only complex numbers: 1 + √3 can stand alone among real coefficients.",
-        "");
+        "Both of a pair count. Rational coefficients pair surds, real ones pair only complex numbers: 1 + √3 can stand alone among real coefficients.",
+        "real-roots-only");
   }
 
   @Override
@@ -108,6 +108,7 @@ final class ConjugateRoots implements Topic {
     return List.of(
         new Exercise("x^4 - 6x^3 + 11x^2 - 2x - 10", "roots", ""),
         new Exercise("x^2 - 4x + 13", "r^3 + s^3", ""),
+        new Exercise("x^3 - 5x^2 + 17x - 13", "Σ r^2", ""),
         new Exercise("x^4 + x^3 + 6x^2 + x + 35", "Σ r^2", ""));
   }
 }

@@ -95,7 +95,9 @@ final class PartialFractions implements Topic {
 
   @Override
   public Warning warning() {
-    return new Warning("Put the excluded value only into the equation without fractions.", "");
+    return new Warning(
+        "Put the excluded value only into the equation without fractions, there into everything that is left.",
+        "cover-up-undivided");
   }
 
   @Override

@@ -84,7 +84,8 @@ final class RationalRoots implements Topic {
   @Override
   public Warning warning() {
     return new Warning(
-        "Only candidates are found: each has to be tested, and often none is a root.", "");
+        "Fractions are candidates too, and candidates are all that is found: each has to be tested.",
+        "whole-roots-only");
   }
 
   @Override

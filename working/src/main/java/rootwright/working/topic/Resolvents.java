@@ -86,7 +86,7 @@ final class Resolvents implements Topic {
   public Warning warning() {
     return new Warning(
         "Ask for all possible values, or give the roots an order: no name is the first by nature.",
-        "");
+        "one-sign-kept");
   }
 
   @Override
