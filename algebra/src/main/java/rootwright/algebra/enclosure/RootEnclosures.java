@@ -54,8 +54,7 @@ public final class RootEnclosures {
           "digits must be from 1 to %d: %d".formatted(MOST_DIGITS, digits));
     }
     List<SquarefreeFactor> factors = SquarefreeDecomposition.of(polynomial);
-    // 10 < 2^(3322/1000), so this many bits are at least as many digits.
-    int bits = Math.toIntExact(digits * 3322L / 1000 + 2);
+    int bits = Precision.bits(digits, 2);
     while (true) {
       List<EnclosedRoot> roots = new ArrayList<>();
       for (SquarefreeFactor factor : factors) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import rootwright.algebra.enclosure.ComplexBall;
+import rootwright.algebra.enclosure.Precision;
 import rootwright.algebra.enclosure.RealBall;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;

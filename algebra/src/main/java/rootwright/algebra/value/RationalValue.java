@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.enclosure.ComplexBall;
 import rootwright.algebra.enclosure.Decimals;
+import rootwright.algebra.enclosure.Precision;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;

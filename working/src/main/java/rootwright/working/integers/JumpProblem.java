@@ -36,6 +36,10 @@ record JumpProblem(
 
   private static final Pattern DIVIDES =
       Pattern.compile("(?<under>.+?)\\s*(\\bdivides\\b|\\|)\\s*(?<over>.+)");
+
+  /** Larger numbers beside the squares are no problem for a descent by hand. */
+  private static final Rational LARGEST_NUMBER = Rational.of(10_000);
+
   private static final Monomial A2 = Monomial.of(2);
   private static final Monomial B2 = Monomial.of(0, 2);
   private static final Monomial AB = Monomial.of(1, 1);
@@ -150,7 +154,7 @@ record JumpProblem(
     boolean sizes =
         c.isInteger()
             && c.signum() >= 0
-            && c.compareTo(Rational.of(10_000)) <= 0
+            && c.compareTo(LARGEST_NUMBER) <= 0
             && ((d.isZero() && !c.isZero()) || (d.isOne() && c.isZero()));
     return form && sizes
         ? Optional.of(

@@ -36,11 +36,14 @@ final class LetterProblemReader {
   private static final Pattern COUNT =
       Pattern.compile("(the )?number of.*|how many.*|count.*", Pattern.CASE_INSENSITIVE);
 
+  /** Longer texts are not held against the patterns. */
+  private static final int LONGEST = 200;
+
   private LetterProblemReader() {}
 
   /** Whether a condition asks for integer roots, and for nothing else of them. */
   static boolean isWish(String condition) {
-    return condition.length() < 200 && WISH.matcher(condition).matches() && !isOther(condition);
+    return condition.length() < LONGEST && WISH.matcher(condition).matches() && !isOther(condition);
   }
 
   /** Whether a condition is one of those that are not read beside integer roots. */

@@ -112,9 +112,12 @@ final class PeriodOfSums {
     return steps;
   }
 
+  /** So far somebody who takes a member for a state would look. */
+  private static final int FARTHEST_LOOKED = 200;
+
   /** The remainders of single members are taken for the whole state. */
   private static List<SequenceFinding.Wrong> wrong(SumSequence sequence, BigInteger modulus) {
-    List<rootwright.algebra.number.Rational> sums = sequence.upTo(200);
+    List<rootwright.algebra.number.Rational> sums = sequence.upTo(FARTHEST_LOOKED);
     BigInteger first = sums.get(0).numerator().mod(modulus);
     Optional<Integer> back = Optional.empty();
     for (int k = 1; k < sums.size() && back.isEmpty(); k++) {

@@ -63,12 +63,15 @@ sealed interface SequenceAsk {
           "(?:last|final|units?)(?: (?<count>one|two|three|four|\\d))? digits? (?:of|in) (?<of>.*)",
           Pattern.DOTALL);
 
+  /** A longer text is a story, and none of these asks. */
+  int LONGEST = 200;
+
   /** Words for small numbers. */
   Map<String, Integer> COUNTS = Map.of("one", 1, "two", 2, "three", 3, "four", 4);
 
   /** The ask, if a text is one; judged by its form. */
   static Optional<SequenceAsk> of(String text) {
-    if (text.length() > 200) {
+    if (text.length() > LONGEST) {
       return Optional.empty();
     }
     String bare =

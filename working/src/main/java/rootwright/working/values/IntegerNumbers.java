@@ -46,6 +46,9 @@ final class IntegerNumbers {
   /** Most lists of numbers that are looked at. */
   private static final long MOST = 3_000_000;
 
+  /** Up to this sum of squares the numbers are few enough to be looked at one by one. */
+  private static final Rational MOST_SQUARES = Rational.of(100_000);
+
   private final SymmetricData data;
   private final Ideal ideal;
   private final TwoChecks checks;
@@ -112,7 +115,7 @@ final class IntegerNumbers {
               divisors,
               "the product is %s, so every number is one of its %d divisors"
                   .formatted(written(product.get()), divisors.size())));
-    } else if (squares.isPresent() && squares.get().compareTo(Rational.of(100_000)) <= 0) {
+    } else if (squares.isPresent() && squares.get().compareTo(MOST_SQUARES) <= 0) {
       long most =
           squares.get().signum() < 0
               ? -1

@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import rootwright.algebra.enclosure.BallContainsZeroException;
 import rootwright.algebra.enclosure.ComplexBall;
 import rootwright.algebra.enclosure.Dyadic;
+import rootwright.algebra.enclosure.Precision;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
@@ -39,6 +40,15 @@ public final class EnclosureCheck implements ClaimCheck {
   private static final int[] PRECISIONS = {50, 120, 400, 1500};
   private static final long SEED = 20_260_101L;
   private static final int SAMPLES = 5;
+
+  /** A sample is a number between these over that prime: a fraction between 1 and 11. */
+  private static final int LEAST_OVER = 101;
+
+  private static final int MOST_OVER = 997;
+  private static final int UNDER = 97;
+
+  /** What evaluating a long formula may lose. */
+  private static final int SPARE_BITS = 24;
 
   /** Below 10⁻³⁰, so that a radius up to it needs no look at the size of the value. */
   private static final Dyadic SURELY_NARROW = Dyadic.powerOfTwo(-100);
@@ -256,7 +266,7 @@ public final class EnclosureCheck implements ClaimCheck {
         && formula.parts().stream().anyMatch(part -> dependsOnNames(part, setting));
   }
 
-  /** Numbers to put for the free letters; fractions, so that nothing cancels by accident. */
+  /** Numbers to put for the free letters: between 1 and 11, over a prime so that little cancels. */
   private static List<Map<String, Rational>> samples(List<String> free) {
     if (free.isEmpty()) {
       return List.of(Map.of());
@@ -266,7 +276,7 @@ public final class EnclosureCheck implements ClaimCheck {
     for (int k = 0; k < SAMPLES; k++) {
       Map<String, Rational> sample = new HashMap<>();
       for (String letter : free) {
-        sample.put(letter, Rational.of(random.nextLong(101, 997), 97));
+        sample.put(letter, Rational.of(random.nextLong(LEAST_OVER, MOST_OVER), UNDER));
       }
       samples.add(sample);
     }
@@ -274,7 +284,7 @@ public final class EnclosureCheck implements ClaimCheck {
   }
 
   private static int bits(int digits) {
-    return digits * 10 / 3 + 32;
+    return Precision.bits(digits) + SPARE_BITS;
   }
 
   /** What is done with each sort of claim, at a number of digits. */
