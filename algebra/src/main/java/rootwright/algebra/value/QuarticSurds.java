@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.enclosure.ComplexBall;
+import rootwright.algebra.enclosure.Precision;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 
