@@ -163,7 +163,7 @@ public final class DeskServer implements AutoCloseable {
     new PaperEndpoints(desk, jobs, settings.folder().resolve("papers"), shelf).addTo(routes);
     new CheckEndpoint(desk, jobs).addTo(routes);
     new OrderEndpoints(desk, readings, stopped).addTo(routes);
-    new LessonEndpoints(new LessonDesk(), jobs).addTo(routes);
+    new LessonEndpoints(new LessonDesk(), jobs, settings.folder().resolve("films")).addTo(routes);
     new JobEndpoints(jobs).addTo(routes);
   }
 

@@ -5,10 +5,15 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import io.javalin.config.RoutesConfig;
 import io.javalin.http.Context;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.UUID;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.stop.StoppedException;
 import rootwright.desk.contract.LessonContract;
 import rootwright.desk.lesson.LessonDesk;
 import rootwright.desk.lesson.LessonOrder;
@@ -19,6 +24,7 @@ import rootwright.lesson.plan.Pace;
 import rootwright.lesson.show.LessonFile;
 import rootwright.web.job.Budget;
 import rootwright.web.job.Jobs;
+import rootwright.web.job.Progress;
 import rootwright.web.reply.FaultException;
 import rootwright.working.proof.Proof;
 import rootwright.working.topic.Exercise;
@@ -30,23 +36,29 @@ public final class LessonEndpoints {
 
   private final LessonDesk desk;
   private final Jobs jobs;
+  private final Path films;
 
-  /** For this desk. */
-  public LessonEndpoints(LessonDesk desk, Jobs jobs) {
+  /** For this desk; {@code films} is the folder of the films, which need not exist yet. */
+  public LessonEndpoints(LessonDesk desk, Jobs jobs, Path films) {
     this.desk = desk;
     this.jobs = jobs;
+    this.films = films;
   }
 
   /**
    * Adds {@code GET /api/lesson}: topics and forms; {@code POST /api/lesson/plan}: the text of a
    * plan; {@code POST /api/lesson}: the lesson of a plan, or what is wrong with it; {@code POST
-   * /api/lesson/FORM}: the lesson as a file, as {@code {"name", "type", "base64"}}.
+   * /api/lesson/file/FORM}: the lesson as a file, as {@code {"name", "type", "base64"}}; {@code
+   * POST /api/lesson/film}: a silent film of it, which is long work; and {@code GET
+   * /api/lesson/films/NAME}: a film that was made.
    */
   public void addTo(RoutesConfig routes) {
     routes.get("/api/lesson", this::words);
     routes.post("/api/lesson/plan", this::plan);
     routes.post("/api/lesson", this::lesson);
     routes.post("/api/lesson/file/{form}", this::file);
+    routes.post("/api/lesson/film", this::film);
+    routes.get("/api/lesson/films/{name}", this::made);
   }
 
   private void words(Context context) {
@@ -85,13 +97,60 @@ public final class LessonEndpoints {
         body,
         () -> {
           LessonFile file =
-              desk.files(desk.lesson(plan, Wording.SPOKEN), form).findFirst().orElseThrow();
+              desk.files(desk.lesson(plan, wording(body)), form).findFirst().orElseThrow();
           return JsonNodeFactory.instance
               .objectNode()
               .put("name", file.name())
               .put("type", file.mediaType())
               .put("base64", java.util.Base64.getEncoder().encodeToString(file.bytes()));
         });
+  }
+
+  private void film(Context context) {
+    JsonNode body = Reply.body(context);
+    String plan = text(body);
+    String job =
+        jobs.start(
+                JobName.in(body), Budget.SCAN, progress -> done(() -> filmed(plan, body, progress)))
+            .id();
+    Reply.json(context.status(202), JsonNodeFactory.instance.objectNode().put("job", job));
+  }
+
+  private ObjectNode filmed(String plan, JsonNode body, Progress progress)
+      throws UnreadableException, BadPlanException {
+    Script script = desk.lesson(plan, wording(body));
+    String name = "lesson-%s.mp4".formatted(UUID.randomUUID().toString().substring(0, 8));
+    try {
+      Files.createDirectories(films);
+      desk.film(
+          script,
+          films.resolve(name),
+          (pictures, all) -> {
+            if (progress.stopped()) {
+              throw new StoppedException();
+            }
+            progress.at(pictures, all, "%d of %d pictures".formatted(pictures, all));
+          });
+    } catch (IOException unwritable) {
+      throw new FaultException(409, "unwritable", "The film cannot be written.");
+    }
+    return JsonNodeFactory.instance.objectNode().put("film", name);
+  }
+
+  private void made(Context context) throws IOException {
+    String name = context.pathParam("name");
+    Path film = films.resolve(name);
+    if (!name.matches("lesson-[0-9a-f]{8}\\.mp4") || !Files.isReadable(film)) {
+      throw new FaultException(404, "no-film", "There is no such film.");
+    }
+    context
+        .header("Content-Disposition", "attachment; filename=\"lesson.mp4\"")
+        .contentType("video/mp4")
+        .result(Files.newInputStream(film));
+  }
+
+  private static Wording wording(JsonNode body) {
+    return body.path("formulas").asText("").equals("written") ? Wording.WRITTEN : Wording.SPOKEN;
   }
 
   /** Something done with a plan. */

@@ -14,8 +14,10 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
+import rootwright.desk.paper.AnswerForm;
 import rootwright.desk.paper.FiledItem;
 import rootwright.desk.paper.FiledPaper;
 import rootwright.desk.paper.PaperFile;
@@ -113,12 +115,26 @@ public final class PaperEndpoints {
       return worth;
     }
     Statement before = problem.statement();
-    return problem.withStatement(
-        new Statement(
-            body.path("given").asText(before.polynomial()).strip(),
-            body.path("find").asText(before.find()).strip(),
-            before.roots(),
-            before.unknown()));
+    FiledItem.Problem changed =
+        problem.withStatement(
+            new Statement(
+                body.path("given").asText(before.polynomial()).strip(),
+                body.path("find").asText(before.find()).strip(),
+                before.roots(),
+                before.unknown()));
+    if (body.has("form")) {
+      changed = changed.withForm(AnswerForm.named(body.path("form").asText()));
+    }
+    if (body.has("options")) {
+      // Options that stand for the statement as it was are chosen anew at the next check.
+      List<String> options =
+          Stream.of(body.path("options").asText().split(","))
+              .map(String::strip)
+              .filter(option -> !option.isEmpty())
+              .toList();
+      changed = changed.withOptions(options);
+    }
+    return changed;
   }
 
   private void check(Context context) throws InterruptedException {

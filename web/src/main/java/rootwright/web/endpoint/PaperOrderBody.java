@@ -28,7 +28,7 @@ final class PaperOrderBody {
    */
   static PaperOrder read(JsonNode body) {
     ProblemList list =
-        new ProblemList(AnswerForm.named(body.path("form").asText("short")), OptionalInt.empty());
+        new ProblemList(AnswerForm.named(body.path("form").asText("short")), points(body));
     int choices = body.path("choices").asInt(4);
     if (choices < 3 || choices > 5) {
       throw new IllegalArgumentException("choices are 3 to 5, not " + choices);
@@ -42,6 +42,19 @@ final class PaperOrderBody {
         body.path("versions").asInt(0),
         Arrangement.named(body.path("arrangement").asText("reordered")),
         body.path("seed").asLong(1));
+  }
+
+  /** What an item is worth that does not say; nothing to count its marks. */
+  private static OptionalInt points(JsonNode body) {
+    String text = body.path("points").asText("").strip();
+    if (text.isEmpty()) {
+      return OptionalInt.empty();
+    }
+    if (!text.matches("[1-9]\\d{0,2}")) {
+      throw new IllegalArgumentException(
+          "points are a whole number from 1 to 999, not “%s”".formatted(text));
+    }
+    return OptionalInt.of(Integer.parseInt(text));
   }
 
   private static LocalDate date(String text) {

@@ -43,7 +43,7 @@ public final class WorkEndpoint {
 
   /**
    * Adds {@code POST /api/work}: the solution, if it is found at once; otherwise the name of a job
-   * that goes on looking for it.
+   * that goes on looking for it; with {@code patient} for longer than usual.
    */
   public void addTo(RoutesConfig routes) {
     routes.post("/api/work", this::work);
@@ -53,9 +53,8 @@ public final class WorkEndpoint {
     JsonNode body = Reply.body(context);
     Statement statement = StatementBody.read(body);
     ClassProfile taught = new ClassProfile(profile.without());
-    Job job =
-        jobs.start(
-            JobName.in(body), Budget.PROBLEM, progress -> solve(statement, taught, progress));
+    Budget budget = body.path("patient").asBoolean() ? Budget.PATIENT : Budget.PROBLEM;
+    Job job = jobs.start(JobName.in(body), budget, progress -> solve(statement, taught, progress));
     Prompt.reply(context, job);
   }
 

@@ -16,6 +16,9 @@ public record Budget(Duration time, Duration alone) {
   /** For one problem. */
   public static final Budget PROBLEM = new Budget(Duration.ofSeconds(30), Duration.ofSeconds(2));
 
+  /** For one problem that somebody is willing to wait for. */
+  public static final Budget PATIENT = new Budget(Duration.ofMinutes(10), Duration.ofSeconds(2));
+
   /** For a scan that may take its time. */
   public static final Budget SCAN = new Budget(Duration.ofHours(6), Duration.ofSeconds(2));
 }

@@ -63,6 +63,28 @@ class LessonPageTest {
   }
 
   @Test
+  void filesAreTakenAwayAndAFilmIsBegunAndStopped() throws Exception {
+    try (Visit visit = Visit.of(desk.address())) {
+      Page page = visit.page();
+      page.navigate(desk.address() + "board.html");
+      page.waitForSelector("#order option[value=newton-identities]", attached());
+      page.click("#make");
+      page.waitForSelector("#slides figure");
+      page.locator("#formulas").selectOption("written");
+      var captions =
+          page.waitForDownload(
+              () -> page.getByText("vtt", new Page.GetByTextOptions().setExact(true)).click());
+      assertThat(Files.readString(captions.path())).startsWith("WEBVTT");
+      page.click("#film");
+      visit.until("document.querySelector('#taken').textContent.includes(' pictures')");
+      page.locator("#taken button").click();
+      visit.until("document.querySelector('#taken').textContent === 'Stopped.'");
+      assertThat(visit.barriers()).isEmpty();
+      assertThat(visit.complaints()).isEmpty();
+    }
+  }
+
+  @Test
   void onAPhoneNothingRunsOutOfThePage() {
     try (Visit visit = Visit.of(desk.address(), 360, ColorScheme.DARK)) {
       Page page = visit.page();

@@ -71,8 +71,13 @@ class PaperTrayPageTest extends BrowserTest {
     assertThat(page().locator("#papers .stale").count()).isEqualTo(1);
     assertThat(page().locator("text=freeze it").count()).isZero();
 
+    page().locator("[data-item='1'] .edit").click();
+    page().locator("[data-item='1'] .change select").selectOption("choice");
+    press("write it");
+    untilState("draft");
     press("check it");
     untilState("checked");
+    assertThat(page().locator("[data-item='1'] .options li").count()).isGreaterThan(2);
     press("freeze it");
     untilState("frozen");
     String code = page().locator(".sheet-head .code").textContent();

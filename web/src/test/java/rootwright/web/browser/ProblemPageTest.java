@@ -235,13 +235,13 @@ class ProblemPageTest extends BrowserTest {
   void theClassProfileBansARouteAndIsRemembered() {
     visit().open(CUBIC, "Σ r^2");
     String first = page().locator("#route-1").getAttribute("data-route");
-    page().locator(".class p button").click();
+    page().locator(".class [aria-expanded]").click();
     page().locator(".class input[value=" + first + "]").click();
     visit().until("document.querySelector('#route-1')?.dataset.route !== '" + first + "'");
     page().reload();
     visit().worked();
     assertThat(page().locator("#route-1").getAttribute("data-route")).isNotEqualTo(first);
-    page().locator(".class p button").click();
+    page().locator(".class [aria-expanded]").click();
     page().locator(".class input[value=" + first + "]").click();
     visit().until("document.querySelector('#route-1')?.dataset.route === '" + first + "'");
   }
@@ -297,6 +297,27 @@ class ProblemPageTest extends BrowserTest {
   }
 
   @Test
+  void aClassIsKeptUnderANameAndTakenAgain() {
+    visit().open(CUBIC, "Σ r^2");
+    String first = page().locator("#route-1").getAttribute("data-route");
+    page().locator(".class [aria-expanded]").click();
+    page().locator(".class input[value=" + first + "]").click();
+    visit().until("document.querySelector('#route-1').dataset.route !== '" + first + "'");
+    page().locator(".class-name").fill("year-9");
+    page().locator(".keep-class").click();
+    visit().until("document.querySelector('.class [role=status]').textContent.includes('is kept')");
+    page().locator(".class input[value=" + first + "]").click();
+    visit().until("document.querySelector('#route-1').dataset.route === '" + first + "'");
+    page().reload();
+    visit().worked();
+    page().locator("[data-class=year-9]").click();
+    visit().until("document.querySelector('#route-1').dataset.route !== '" + first + "'");
+    page().locator(".class [aria-expanded]").click();
+    page().locator(".class input[value=" + first + "]").click();
+    visit().until("document.querySelector('#route-1').dataset.route === '" + first + "'");
+  }
+
+  @Test
   void thePrintedPageIsClean() {
     visit().open(CUBIC, "Σ r^2");
     page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
@@ -317,7 +338,7 @@ class ProblemPageTest extends BrowserTest {
         other.open(CUBIC, "Σ r^2");
         other.page().getByText("Ask something else").click();
         other.page().locator(".others [aria-expanded]").first().click();
-        other.page().locator(".class p button").click();
+        other.page().locator(".class [aria-expanded]").click();
         assertThat(other.barriers()).as("%s", other == wide ? "wide, dark" : "narrow").isEmpty();
       }
     }

@@ -176,7 +176,7 @@ class WhatTheCoachSeesTest {
             .toList();
     assertThat(options)
         .containsExactly(
-            "-2newton count", "0the key", "2one cross term", "4square of the sum", "8cross sign");
+            "-2Newton count", "0the key", "2one cross term", "4square of the sum", "8cross sign");
     assertThat(visit.page().locator(".options .key").textContent()).startsWith("0");
     assertThat(visit.page().locator(".opinion").textContent())
         .contains("lead forgotten")

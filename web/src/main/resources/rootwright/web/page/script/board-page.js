@@ -30,7 +30,14 @@ async function begin() {
       k < FILES.length - 1 ? ", " : ". ",
     );
   });
-  take.append(make("span", { id: "taken", role: "status" }));
+  take.append(
+    "Captions say formulas ",
+    make("select", { id: "formulas", "aria-label": "how captions say formulas" }, make("option", { value: "spoken" }, "in words"), make("option", { value: "written" }, "in signs")),
+    ". Or make ",
+    make("button", { type: "button", id: "film", onclick: film }, "a silent film"),
+    " to speak over. ",
+    make("span", { id: "taken", role: "status" }),
+  );
 }
 
 /** A title within a sentence: only a name of a person keeps its capital letter. */
@@ -132,7 +139,7 @@ async function download(form) {
   const taken = document.getElementById("taken");
   taken.textContent = " …";
   try {
-    const file = await server.lessonFile(plan.value, form, new AbortController().signal);
+    const file = await server.lessonFile(plan.value, form, document.getElementById("formulas").value, new AbortController().signal);
     if (file.complaints) {
       taken.textContent = " Mend the plan first.";
       return;
@@ -144,6 +151,23 @@ async function download(form) {
     taken.textContent = ` ${file.name} is made.`;
   } catch (refused) {
     taken.textContent = ` ${refused.message}`;
+  }
+}
+
+/** Makes a film, which takes a while, and hands it over. */
+async function film() {
+  const taken = document.getElementById("taken");
+  const mine = new AbortController();
+  const stop = make("button", { type: "button", onclick: () => mine.abort() }, "Stop");
+  try {
+    const { address, complaints } = await server.lessonFilm(plan.value, mine.signal, ({ text }) => taken.replaceChildren(`${text} `, stop));
+    if (complaints) taken.textContent = "Mend the plan first.";
+    else {
+      taken.replaceChildren(make("a", { href: address, download: "lesson.mp4" }, "The film is made."));
+      taken.querySelector("a").click();
+    }
+  } catch (refused) {
+    taken.textContent = refused.name === "AbortError" ? "Stopped." : refused.message;
   }
 }
 

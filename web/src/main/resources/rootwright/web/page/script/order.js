@@ -1,6 +1,7 @@
 // The order as it stands in the sentences of the composer's table, and how it is kept.
 import { make } from "./element.js";
 import { setPickers } from "./pickers.js";
+import { plain } from "./words.js";
 
 const KEY = "rootwright.order";
 const LISTS = ["with", "without", "traps", "kinds"];
@@ -18,7 +19,7 @@ export function layOrder({ families, routes, slips, kinds }, changed) {
   const kept = keptOrder();
   write(kept);
   const named = Object.fromEntries(kinds.map((kind) => [kind, kind.replaceAll("-", " ")]));
-  pick = setPickers({ with: routes, without: routes, traps: slips, kinds: named }, heard);
+  pick = setPickers({ with: routes, without: routes, traps: Object.fromEntries(Object.keys(slips).map((slip) => [slip, plain(slip)])), kinds: named }, heard);
   pick((name) => [kept[name] ?? []].flat());
   fit();
   function heard() {

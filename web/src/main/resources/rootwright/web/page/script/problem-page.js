@@ -75,14 +75,14 @@ function withoutPolynomial({ polynomial, ...rest }) {
 }
 
 /** Works what stands in the blanks, while they may still be being read. */
-async function work(reading) {
+async function work(reading, patient = false) {
   working?.abort();
   const mine = (working = new AbortController());
   const typed = statement.typed;
   fadeWorking();
   const stop = () => mine.abort();
   try {
-    const solution = await server.work(typed, mine.signal, (progress) => showWaiting(told(progress), stop));
+    const solution = await server.work(patient ? { ...typed, patient } : typed, mine.signal, (progress) => showWaiting(told(progress), stop));
     if (mine !== working) return;
     remember(typed, solution);
     showWorking(solution, typed, profile);
@@ -92,6 +92,7 @@ async function work(reading) {
     if (mine !== working) return;
     clearWorking();
     if (refused.name === "AbortError") statement.say("Stopped.");
+    else if (refused.error?.code === "too-long" && !patient) statement.offer(refused.error.text, "Give it ten minutes", () => work(undefined, true));
     else statement.refuse(refused.error ?? { text: "The page itself failed; reload it." });
     if (!refused.error && refused.name !== "AbortError") console.error(refused);
   }

@@ -115,7 +115,13 @@ export const lessonPlan = (order, signal) => lessonWork("/api/lesson/plan", orde
 export const lesson = (plan, signal) => lessonWork("/api/lesson", { plan }, signal);
 
 /** The lesson as a file. */
-export const lessonFile = (plan, form, signal) => lessonWork(`/api/lesson/file/${form}`, { plan }, signal);
+export const lessonFile = (plan, form, formulas, signal) => lessonWork(`/api/lesson/file/${form}`, { plan, formulas }, signal);
+
+/** A silent film of the lesson: its address on the desk, once it is made. */
+export async function lessonFilm(plan, signal, progress) {
+  const { film, complaints } = await compose("/api/lesson/film", { plan }, signal, { progress });
+  return { complaints, address: `/api/lesson/films/${film}` };
+}
 
 function lessonWork(path, body, signal) {
   return named(signal, async (job) => {

@@ -138,6 +138,11 @@ export class Statement {
     this.say(error.text);
   }
 
+  /** Says something and offers to do something about it. */
+  offer(text, words, act) {
+    this.refusal.replaceChildren(`${text} `, make("button", { type: "button", class: "offer", onclick: act }, words), "?");
+  }
+
   say(text = "", [blank, error] = []) {
     const expected = error?.expected && !text.includes(error.expected) ? ` Expected: ${error.expected}.` : "";
     this.refusal.replaceChildren(text + expected);

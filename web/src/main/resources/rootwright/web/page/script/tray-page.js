@@ -101,7 +101,7 @@ fresh.addEventListener("click", () => showNew(document.querySelector("#new-paper
 form.addEventListener("submit", async (event) => {
   event.preventDefault();
   const order = Object.fromEntries(new FormData(form));
-  const drafted = await tried((hear) => server.draft({ ...order, versions: Number(order.versions), seed: Number(order.seed) || 1 }, hear));
+  const drafted = await tried((hear) => server.draft({ ...order, versions: Number(order.versions), choices: Number(order.choices), seed: Number(order.seed) || 1 }, hear));
   if (!drafted) return;
   showNew(false);
   show(drafted);

@@ -2,6 +2,8 @@
 import { make, formula, counted } from "./element.js";
 import { fileAddress } from "./tray-server.js";
 
+const ANSWERED = { short: "in writing", choice: "by choice", integer: "by a number from 0 to 999" };
+
 const STATES = ["draft", "checked", "frozen", "printed"];
 
 /** draft → checked → frozen → printed, as far as it has come. */
@@ -100,10 +102,17 @@ function change(name, item, act) {
   const given = make("input", { value: item.given, "aria-label": `polynomial of item ${name}`, spellcheck: "false", autocomplete: "off" });
   const find = make("input", { value: item.find, "aria-label": `ask of item ${name}`, spellcheck: "false", autocomplete: "off" });
   const points = make("input", { class: "few", value: item.points, inputmode: "numeric", "aria-label": `points of item ${name}` });
-  const form = make("form", { class: "change", hidden: true }, given, " ; ", find, " ; ", points, make("button", { type: "submit" }, "write it"));
+  const way = make("select", { "aria-label": `how item ${name} is answered` }, ...Object.entries(ANSWERED).map(([value, words]) => make("option", { value, selected: value === item.form }, words)));
+  const options = make("input", { value: (item.options ?? []).join(", "), "aria-label": `options of item ${name}, ascending; empty to have them chosen at the next check`, placeholder: "options, chosen at the next check", spellcheck: "false", autocomplete: "off" });
+  const fit = () => (options.hidden = way.value !== "choice");
+  const form = make("form", { class: "change", hidden: true }, given, " ; ", find, " ; ", way, options, " ; ", points, make("button", { type: "submit" }, "write it"));
+  way.addEventListener("change", fit);
+  fit();
   form.addEventListener("submit", (event) => {
     event.preventDefault();
-    act.edit({ item: name, given: given.value, find: find.value, points: Number.parseInt(points.value, 10) || 0 });
+    const restated = given.value !== item.given || find.value !== item.find;
+    const said = { item: name, given: given.value, find: find.value, form: way.value, points: Number.parseInt(points.value, 10) || 0 };
+    act.edit(way.value === "choice" && !restated ? { ...said, options: options.value } : said);
   });
   const open = make("button", { type: "button", class: "edit", "aria-expanded": "false" }, "change");
   open.addEventListener("click", () => {

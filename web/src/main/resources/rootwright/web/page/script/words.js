@@ -1,8 +1,10 @@
 // Small matters of wording.
 import { make, formula } from "./element.js";
 
+const SPELLED = { "p-k-undivided": "P(k) undivided", "p0-is-1": "S\u2080 taken for 1" };
+
 /** A hyphenated name as words. */
-export const plain = (name) => name.replaceAll("-", " ");
+export const plain = (name) => SPELLED[name] ?? name.replaceAll("-", " ").replace(/\bnewton\b/, "Newton");
 
 /** With a capital first letter. */
 export const capital = (text) => text.charAt(0).toUpperCase() + text.slice(1);
@@ -17,7 +19,7 @@ export function costOf({ lines, ideas }) {
 // A letter that stands alone is mathematics, but for the articles "a" and "A"; so are a few products.
 const ALONE = "[b-zB-HJ-Z]|rst?|st|tr|rt|tu|xyz?|yz|zx|abc?|bc|ca|uv|vw";
 const ARTICLE = "[aA](?=[\\u2080-\\u209c\\u00b2\\u00b3\\u2070-\\u207f\\u2032(=]| [=+\\u2212/\\u2260<>] )";
-const SIGN = new RegExp(`(?<![\\p{L}_'\\u2019])(?:(${ALONE})(?![\\p{Ll}\\p{Lu}'\\u2019\\u2018])(?:_(\\d+|[a-z]|\\([^()]*\\)))?|(${ARTICLE}))`, "gu");
+const SIGN = new RegExp(`(?<![\\p{L}_'\\u2019])(?:(${ALONE})(?![\\p{Ll}\\p{Lu}'\\u2019\\u2018])(?:_(\\d+|[a-z]|\\([^()]*\\)|\\{[^{}]*\\}))?|(${ARTICLE}))`, "gu");
 
 /** Plain words in which single letters, also with an index as in e_1, are set as in a formula. */
 export function inked(text) {
@@ -26,7 +28,7 @@ export function inked(text) {
   for (const sign of text.matchAll(SIGN)) {
     if (sign.index > from) nodes.push(text.slice(from, sign.index));
     nodes.push(make("i", {}, sign[1] ?? sign[3]));
-    if (sign[2]) nodes.push(make("sub", {}, sign[2].replace(/^\((.*)\)$/, "$1")));
+    if (sign[2]) nodes.push(make("sub", {}, sign[2].replace(/^[({](.*)[)}]$/, "$1")));
     from = sign.index + sign[0].length;
   }
   if (from < text.length) nodes.push(text.slice(from));
