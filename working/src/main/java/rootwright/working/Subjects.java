@@ -12,6 +12,7 @@ import rootwright.working.described.ValuesAtAngles;
 import rootwright.working.fraction.NumeratorsOverRoots;
 import rootwright.working.fraction.PartialFractionsOfNumbers;
 import rootwright.working.identity.IdentityUnderCondition;
+import rootwright.working.inequality.InequalityOnNumbers;
 import rootwright.working.integers.IntegerRoots;
 import rootwright.working.integers.VietaJumping;
 import rootwright.working.interpolation.PolynomialFromValues;
@@ -59,6 +60,7 @@ public final class Subjects {
             new TriangleSides(),
             new RootsOfRoots(),
             new Moduli(),
+            new InequalityOnNumbers(),
             new IdentityUnderCondition(),
             new LetterFixedByEquation(new TwoChecks()),
             new IntegerRoots(),

@@ -116,6 +116,13 @@ public final class BoundsOnNumbers implements Subject {
             .filter(q -> q.denominator().toElementary().polynomial().isConstant())
             .map(SymmetricQuotient::numerator)
             .map(over -> over.toElementary().polynomial());
+    EqualNumbers equal = new EqualNumbers(data, ask.target());
+    if (target.isEmpty() && positive && isSumOfReciprocals(ask, data)) {
+      Optional<Rational> total = ideal.constant(MultivariatePolynomial.unknown(0));
+      if (total.isPresent()) {
+        return solution(data, ask, equal.reciprocals(total.get()), Optional.empty(), profile);
+      }
+    }
     if (target.isEmpty()) {
       throw tooHard(inquiry, "the expression is no symmetric polynomial in the numbers");
     }
@@ -129,6 +136,23 @@ public final class BoundsOnNumbers implements Subject {
               .map(found -> positive ? aboveZero(found) : found)
               .flatMap(found -> linear(found, target.get(), one.get(), two.get()));
       return solution(data, ask, bound, Optional.empty(), profile);
+    }
+    if (one.isPresent() && two.isEmpty()) {
+      Optional<Bound> bound = equal.fromSum(target.get(), one.get(), positive);
+      if (bound.isPresent()) {
+        return solution(data, ask, bound, Optional.empty(), profile);
+      }
+    }
+    Optional<Rational> squares =
+        ideal.constant(GirardWaring.powerSum(2, data.count()).polynomial());
+    if (one.isEmpty()
+        && squares.isPresent()
+        && target.get().equals(MultivariatePolynomial.unknown(0))) {
+      Optional<Bound> bound =
+          equal.fromSquares(squares.get()).map(found -> positive ? aboveZero(found) : found);
+      if (bound.isPresent()) {
+        return solution(data, ask, bound, Optional.empty(), profile);
+      }
     }
     for (int j = 1; j <= data.count() && positive; j++) {
       if (target.get().equals(MultivariatePolynomial.unknown(j - 1))) {
@@ -144,6 +168,24 @@ public final class BoundsOnNumbers implements Subject {
       }
     }
     throw tooHard(inquiry, "none of the inequalities that are known here fits these data");
+  }
+
+  /** Whether the target is 1/x + 1/y + …, that is e_(n−1)/e_n. */
+  private static boolean isSumOfReciprocals(BoundAsk ask, SymmetricData data) {
+    int n = data.count();
+    return n > 1
+        && DataReader.symmetric(ask.target(), data.names())
+            .filter(
+                q ->
+                    q.numerator()
+                            .toElementary()
+                            .polynomial()
+                            .equals(MultivariatePolynomial.unknown(n - 2))
+                        && q.denominator()
+                            .toElementary()
+                            .polynomial()
+                            .equals(MultivariatePolynomial.unknown(n - 1)))
+            .isPresent();
   }
 
   /** For positive numbers the product is positive as well. */

@@ -39,6 +39,8 @@ final class DataReader {
   /** Highest power, or index of a power sum, in what is given. */
   private static final int HIGHEST_GIVEN = 24;
 
+  private static final List<String> USUAL = List.of("x", "y", "z", "u", "v", "w");
+
   private static final List<String> UNKNOWNS = List.of("t", "u", "v", "w", "T", "q");
 
   private final Inquiry inquiry;
@@ -79,6 +81,14 @@ final class DataReader {
       }
     }
     List<String> names = names(relations);
+    if (relations.stream().allMatch(relation -> FormulaNames.in(relation).isEmpty())
+        && conditions.names().isEmpty()
+        && inquiry.statement().roots().isEmpty()
+        && names.equals(counted(relations))) {
+      reading.add(
+          "as %d values are given, %d numbers are meant: %s"
+              .formatted(names.size(), names.size(), String.join(", ", names)));
+    }
     Set<String> allowed = Set.copyOf(names);
     List<GivenValue> givens = new ArrayList<>();
     for (int k = 0; k < relations.size(); k++) {
@@ -154,6 +164,9 @@ final class DataReader {
       }
     }
     if (names.isEmpty()) {
+      names.addAll(counted(relations));
+    }
+    if (names.isEmpty()) {
       throw refused(
           "no-names",
           "It is not said how many numbers there are.",
@@ -167,6 +180,31 @@ final class DataReader {
           "fewer numbers");
     }
     return List.copyOf(names);
+  }
+
+  /**
+   * Where only p_1, …, p_n or e_1, …, e_n are given, without a gap, n numbers are meant; so many
+   * values fix them.
+   */
+  private List<String> counted(List<Formula> relations) {
+    Set<BigInteger> indices = new java.util.TreeSet<>();
+    for (Formula relation : relations) {
+      relation.contains(
+          part -> {
+            if (part instanceof Formula.Family family) {
+              WholeNumber.of(family.index()).ifPresent(indices::add);
+            }
+            return false;
+          });
+    }
+    int n = indices.size();
+    boolean gapless =
+        n > 1
+            && n <= USUAL.size()
+            && indices.stream()
+                .allMatch(
+                    index -> index.signum() > 0 && index.compareTo(BigInteger.valueOf(n)) <= 0);
+    return gapless ? USUAL.subList(0, n) : List.of();
   }
 
   private GivenValue given(Formula.Relation relation, List<String> names, String text)
