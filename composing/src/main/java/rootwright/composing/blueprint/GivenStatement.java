@@ -58,7 +58,17 @@ final class GivenStatement {
         .anyMatch(statement -> isLike(statement, wanted));
   }
 
+  /** What can be seen of two statements without reading them. */
+  private boolean looksLike(Statement statement) {
+    return statement.polynomial().isBlank() == original.polynomial().isBlank()
+        && statement.find().contains(" if ") == original.find().contains(" if ")
+        && statement.polynomial().contains("π") == original.polynomial().contains("π");
+  }
+
   private boolean isLike(Statement statement, Skeleton wanted) {
+    if (!looksLike(statement)) {
+      return false;
+    }
     try {
       Given other = subjects.read(statement);
       return other.roots().size() == given.roots().size() && Skeleton.of(other).equals(wanted);

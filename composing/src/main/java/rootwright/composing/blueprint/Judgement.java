@@ -85,6 +85,9 @@ record Judgement(Solution solution, Optional<String> refusal, List<String> good)
         solution.answer() instanceof Answer.FunctionOf function
             && solution.kind().equals("function")
             && FormulaNames.in(function.formula()).isEmpty();
+    if (solution.kind().equals("function") && !solution.conditions().isEmpty()) {
+      return Optional.of("the letter must not take some value, which the statement does not say");
+    }
     return none
         ? Optional.of("no number satisfies the condition")
         : free ? Optional.of("the letter drops out of the answer") : Optional.empty();

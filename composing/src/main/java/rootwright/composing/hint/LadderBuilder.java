@@ -11,6 +11,9 @@ import rootwright.working.step.Step;
 /** Makes a ladder from a working, putting words for whatever would say too much. */
 final class LadderBuilder {
 
+  /** A shorter reason, such as "so", tells nothing about what is to be done. */
+  private static final int SHORTEST_TOLD = 5;
+
   private final List<Step> steps;
   private final Secret secret;
   private final List<Formula> shown = new ArrayList<>();
@@ -67,7 +70,9 @@ final class LadderBuilder {
   private Rung allButTheLast() {
     Step last = steps.get(steps.size() - 1);
     String left =
-        secret.allows(last.reason()) && !said.equals(Optional.of(last.reason()))
+        last.reason().length() >= SHORTEST_TOLD
+                && secret.allows(last.reason())
+                && !said.equals(Optional.of(last.reason()))
             ? "One operation is left: %s.".formatted(last.reason())
             : last.idea() == Idea.ARITHMETIC
                 ? "Only the arithmetic is left."

@@ -34,9 +34,16 @@ final class Secret {
             .flatMap(form -> List.of(form, new Formula.Negative(form)).stream())
             .map(NormalForm::of)
             .toList();
-    answer
-        .alternatives()
-        .forEach(form -> ClosedValue.of(form).map(Rational::absolute).ifPresent(keys::add));
+    answer.alternatives().forEach(this::keep);
+  }
+
+  /** The numbers an answer is made of; of a = 1, b = 2 the right sides. */
+  private void keep(Formula form) {
+    if (form instanceof Formula.Relation || form instanceof Formula.Listing) {
+      form.parts().forEach(this::keep);
+    } else {
+      ClosedValue.of(form).map(Rational::absolute).ifPresent(keys::add);
+    }
   }
 
   /**

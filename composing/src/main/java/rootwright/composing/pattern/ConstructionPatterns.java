@@ -212,7 +212,10 @@ final class ConstructionPatterns {
     int other = chance.between(-2 * lead + 1, 2 * lead - 1);
     Polynomial polynomial =
         Polynomial.ofDescending(1, -real, 1).times(Polynomial.ofDescending(lead, -other, lead));
-    return Math.abs(real) <= 2 || other == 0 || !bears(scale, polynomial)
+    return Math.abs(real) <= 2
+            || other == 0
+            || (lead == 2 && other % 2 == 0)
+            || !bears(scale, polynomial)
         ? Optional.empty()
         : statement(polynomial, "sum of the real roots");
   }

@@ -8,8 +8,11 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import rootwright.composing.option.Choices;
 import rootwright.composing.scan.ScanControl;
+import rootwright.working.Subjects;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
@@ -36,6 +39,34 @@ class SiblingsTest {
           .isEqualTo(original.routes().get(0).route());
       assertThat(live(sibling.solution())).isEqualTo(live(original));
     }
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "x^3 - 12x^2 + kx - 28 | k if the roots are in arithmetic progression",
+        "x^2 + kx + 10 and x^2 + 5x + 2k | k if they share exactly one root",
+        "x^2 - mx + 3m | m if integer roots",
+        "9th roots of unity other than 1 | Π (3-r)",
+        "\"\" | x^5 + y^5 if x + y = 3, x y = 1",
+        "\"\" | greatest x if x+y+z+w=8, x^2+y^2+z^2+w^2=28, x, y, z, w real",
+        "\"\" | last digit of floor((3+sqrt(7))^2026)",
+      })
+  void statementsOfOtherKindsHaveSiblingsTooWithKeysOfTheirOwn(String polynomial, String find)
+      throws Exception {
+    Statement statement = Statement.of(polynomial.replace("\"", ""), find);
+    Subjects subjects = new Subjects(kinds);
+    Solution original = subjects.work(statement, ClassProfile.EVERYTHING);
+    Composition siblings =
+        new Siblings(kinds).of(statement, 1, 7, ComposingControl.of(ScanControl.alone()));
+    assertThat(siblings.problems()).as(find).hasSize(1);
+    Solution sibling =
+        subjects.work(siblings.problems().get(0).statement(), ClassProfile.EVERYTHING);
+    assertThat(sibling.kind()).isEqualTo(original.kind());
+    assertThat(sibling.answer()).isNotEqualTo(original.answer());
+    assertThat(sibling.routes().get(0).route()).isEqualTo(original.routes().get(0).route());
+    assertThat(live(sibling)).isEqualTo(live(original));
   }
 
   /** 13 against 17 and 19 (e₂² − 2e₁e₃ over e₃²). */

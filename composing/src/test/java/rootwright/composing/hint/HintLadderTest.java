@@ -13,6 +13,7 @@ import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
 import rootwright.composing.option.Choices;
+import rootwright.working.Subjects;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.check.exact.ExactCheck;
@@ -35,6 +36,19 @@ class HintLadderTest {
     assertThat(hints).hasSize(5).doesNotHaveDuplicates();
     assertThat(hints).noneMatch(hint -> hint.contains("19/11"));
     assertThat(hints.subList(0, 2)).noneMatch(hint -> NUMBER.matcher(hint).find());
+  }
+
+  @Test
+  void theValuesOfTwoLettersStandInNoHint() throws UnreadableException {
+    Solution solution =
+        new Subjects(new Kinds())
+            .work(
+                Statement.of("x^3 + 2x^2 + ax + b", "a, b if 1 + sqrt(3) is a root"),
+                ClassProfile.EVERYTHING);
+
+    assertThat(solution.answer().alternatives().stream().map(UnicodeWriter::write))
+        .containsExactly("a = −10, b = −8");
+    assertThat(hints(solution)).noneMatch(hint -> hint.matches("(?s).*\\b(8|10)\\b.*"));
   }
 
   @Test

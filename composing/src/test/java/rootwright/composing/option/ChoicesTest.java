@@ -3,10 +3,14 @@ package rootwright.composing.option;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.value.ExactValue;
+import rootwright.algebra.value.RationalValue;
+import rootwright.working.Subjects;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
@@ -30,6 +34,25 @@ class ChoicesTest {
             List.of("square-of-the-sum"),
             List.of("cross-sign"));
     assertThat(choices.fewer()).isEmpty();
+  }
+
+  @Test
+  void optionsThatAreSetsAscendNumberByNumber() throws UnreadableException {
+    Solution solution =
+        new Subjects(new Kinds())
+            .work(
+                Statement.of("x^2 - (m-6)x + m", "m if r^2 + s^2 = 87, roots real"),
+                ClassProfile.EVERYTHING);
+
+    assertThat(Choices.of(solution, 4).options().stream().map(Option::value))
+        .containsExactly(set(-3), set(-3, 17), set(17));
+  }
+
+  private static Answer set(long... numbers) {
+    return new Answer.Solutions(
+        Arrays.stream(numbers)
+            .<ExactValue>mapToObj(number -> new RationalValue(Rational.of(number)))
+            .toList());
   }
 
   @Test
