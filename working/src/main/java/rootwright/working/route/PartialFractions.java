@@ -97,11 +97,18 @@ final class PartialFractions implements Route {
     Rational total = ResidueAlgebra.of(p).trace(whole);
     List<Formula> parts = new ArrayList<>();
     if (!whole.isZero()) {
+      // A number under Σ would be read as a single term, so it is counted here.
       Formula sum =
-          new Formula.Aggregate(
-              Formula.Aggregate.Operation.SUM,
-              PolynomialFormula.of(whole, asked.problem().roots().get(0)));
-      lines.add(Idea.SUM_OVER_ROOTS, "the whole part", sum, Formula.number(total));
+          whole.degree() == 0
+              ? Formula.number(p.degree()).times(Formula.number(whole.coefficient(0)))
+              : new Formula.Aggregate(
+                  Formula.Aggregate.Operation.SUM,
+                  PolynomialFormula.of(whole, asked.problem().roots().get(0)));
+      lines.add(
+          Idea.SUM_OVER_ROOTS,
+          whole.degree() == 0 ? "the whole part, once for every root" : "the whole part",
+          sum,
+          Formula.number(total));
       parts.add(Formula.number(total));
     }
     for (int j = 0; j < weights.size(); j++) {
