@@ -14,6 +14,13 @@ record AggregatePrefix(Formula.Aggregate.Operation operation) implements Prefix 
     Caption caption = Caption.read(parser, first);
     boolean bracket = parser.peek().kind() == Token.Kind.OPEN;
     Piece body = parser.scope();
+    if (caption.order() == Caption.Order.CYCLIC || caption.order() == Caption.Order.RENAMED) {
+      return parser.over(
+          TurnedRound.typed(operation, caption.order(), body.formula()),
+          Piece.Shape.OPEN,
+          first.from(),
+          List.of(body));
+    }
     IndexedBody indexed = IndexedBody.of(body.formula(), caption);
     if (indexed.countsByIndex()) {
       throw parser.refused(

@@ -1,5 +1,6 @@
 package rootwright.algebra.notation;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -52,9 +53,18 @@ public final class AskReader {
     return ask(oneForm(read, text, roots), roots);
   }
 
-  /** One expression for a list of all its forms: what is asked is the same polynomial. */
+  /**
+   * One expression for a list of all its forms, which asks for the same polynomial; cyclic sums
+   * written out.
+   */
   private static ReadFormula oneForm(ReadFormula read, String text, List<String> roots)
       throws UnreadableException {
+    if (TurnedRound.occursIn(read.formula())) {
+      Formula whole = TurnedRound.writtenOut(read.formula(), roots);
+      List<Reading> readings = new ArrayList<>(read.readings());
+      readings.add(Reading.readAs(text.strip(), PlainWriter.write(whole)));
+      return new ReadFormula(whole, readings);
+    }
     if (!(read.formula() instanceof Formula.Application application)
         || !application.function().equals("polynomial with roots")
         || application.arguments().size() < 2) {

@@ -20,7 +20,11 @@ record Caption(Order order, List<String> indices, int end) {
     /** Each set of indices counts once. */
     INCREASING,
     /** Each ordered pair of different indices counts. */
-    DIFFERENT
+    DIFFERENT,
+    /** One term for each turn of the roots round: r to s, s to t, t to r. */
+    CYCLIC,
+    /** One term for each renaming of the roots, equal terms again and again. */
+    RENAMED
   }
 
   Caption {
@@ -40,7 +44,9 @@ record Caption(Order order, List<String> indices, int end) {
       return new Caption(Order.FREE, List.of(), end);
     }
     Caption caption = meaning(parser, sign, spelled(below), spelled(above), end);
-    parser.note(parser.written(sign.from(), end), "over the roots");
+    if (caption.order() != Order.CYCLIC && caption.order() != Order.RENAMED) {
+      parser.note(parser.written(sign.from(), end), "over the roots");
+    }
     return caption;
   }
 
@@ -50,6 +56,12 @@ record Caption(Order order, List<String> indices, int end) {
     if (toTheLast && below.matches("[a-zA-Z](=1)?")) {
       return new Caption(
           Order.FREE, below.length() > 1 ? List.of(below.substring(0, 1)) : List.of(), end);
+    }
+    if (above.isEmpty() && below.matches("cyc(lic)?")) {
+      return new Caption(Order.CYCLIC, List.of(), end);
+    }
+    if (above.isEmpty() && below.matches("sym(metric)?")) {
+      return new Caption(Order.RENAMED, List.of(), end);
     }
     String bare = below.replaceFirst("^1(<=|<)", "").replaceFirst("(<=|<)([a-zA-Z]|[0-9]+)$", "");
     for (String chain : new String[] {below, bare}) {

@@ -6,8 +6,8 @@ import java.util.Map;
 /** Raised and lowered characters, and the fractions that are one character. */
 final class Scripts {
 
-  private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻⁼⁽⁾ⁿⁱᵏᵐᵃᵇʳˢᵗ";
-  private static final String RAISED_AS = "0123456789+-=()nikmabrst";
+  private static final String RAISED = "⁰¹²³⁴⁵⁶⁷⁸⁹⁺⁻⁼⁽⁾ⁿⁱᵏᵐᵃᵇʳˢᵗˣ";
+  private static final String RAISED_AS = "0123456789+-=()nikmabrstx";
   private static final String LOWERED = "₀₁₂₃₄₅₆₇₈₉₊₋₌₍₎ₙᵢⱼₖₘₐₑₕₓᵣₛₜₚ";
   private static final String LOWERED_AS = "0123456789+-=()nijkmaehxrstp";
   private static final String VULGAR = "½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅐⅛⅜⅝⅞⅑⅒";
@@ -27,6 +27,7 @@ final class Scripts {
     RAISING.put('n', 'ⁿ');
     RAISING.put('k', 'ᵏ');
     RAISING.put('m', 'ᵐ');
+    RAISING.put('x', 'ˣ');
     LOWERING.put('n', 'ₙ');
     LOWERING.put('k', 'ₖ');
     LOWERING.put('m', 'ₘ');

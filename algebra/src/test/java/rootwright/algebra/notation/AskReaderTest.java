@@ -144,4 +144,21 @@ class AskReaderTest {
             UnreadableException.class,
             refused -> assertThat(refused.refusal().mend()).isEqualTo("r^2+s^2+t^2"));
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      textBlock =
+          """
+          \\sum_{cyc} a^2 b         | a^2*b + b^2*c + c^2*a
+          \\sum_{cyc} \\frac{a}{b}  | a/b + b/c + c/a
+          \\prod_{\\text{cyc}} (a+b) | (a + b)*(b + c)*(c + a)
+          \\sum_{sym} a^2 b         | sum(a^2*b)
+          \\sum_{sym} a^2           | 2*sum(a^2)
+          \\sum_{sym} a b c         | 6*sum(a*b*c)
+          """)
+  void cyclicAndSymmetricSumsAreWrittenOut(String ask, String plain) throws UnreadableException {
+    assertThat(AskReader.read(ask, 3, Set.of("x")).formula())
+        .isEqualTo(FormulaReader.formula(plain));
+  }
 }

@@ -4,6 +4,7 @@ import static rootwright.press.document.Piece.line;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import rootwright.composing.option.Option;
 import rootwright.press.document.Audience;
 import rootwright.press.document.Block;
@@ -17,6 +18,8 @@ import rootwright.press.paper.WholeNumberRule;
 import rootwright.press.prose.PlainText;
 import rootwright.working.answer.Answer;
 import rootwright.working.route.Working;
+import rootwright.working.slip.Slip;
+import rootwright.working.slip.Slips;
 import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 
@@ -169,6 +172,23 @@ final class AnswerKey implements Deliverable {
             .map(Solution.WrongTurning::text)
             .distinct()
             .toList();
-    return texts.isEmpty() ? String.join(", ", option.slips()) : String.join(" ", texts);
+    if (!texts.isEmpty()) {
+      return String.join(" ", texts);
+    }
+    return option.slips().stream().map(AnswerKey::together).collect(Collectors.joining(" "));
+  }
+
+  /** Two wrong turnings one after the other, in words. */
+  private static String together(String names) {
+    List<String> texts = new ArrayList<>();
+    for (String name : names.split(" \\+ ")) {
+      texts.add(
+          Slips.ALL.stream()
+              .filter(slip -> slip.name().equals(name))
+              .map(Slip::text)
+              .findFirst()
+              .orElse(name));
+    }
+    return texts.size() == 1 ? texts.get(0) : "Two mistakes. " + String.join(" ", texts);
   }
 }

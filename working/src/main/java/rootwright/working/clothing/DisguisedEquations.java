@@ -232,7 +232,7 @@ public final class DisguisedEquations implements Subject {
     if (!real.isEmpty()) {
       steps.add(
           new Step(
-              Formula.equation(Formula.name(letter), listed(real)),
+              equations(letter, real.stream().map(ExactValue::toFormula).toList()),
               "the real roots",
               Idea.CASES,
               new rootwright.working.step.Claim.SolutionSet(
@@ -250,37 +250,52 @@ public final class DisguisedEquations implements Subject {
       }
     }
     if (!undressed.kept().isEmpty()) {
-      Formula values =
-          undressed.base() == 1
-              ? listed(undressed.kept())
-              : listedFormulas(
-                  undressed.kept().stream()
-                      .map(value -> Totals.logarithm(value, undressed.base()))
-                      .toList());
+      List<Formula> values = solutions(undressed);
       steps.add(
           Step.argument(
               Idea.DOMAIN,
-              undressed.base() == 1 ? "these solve the equation" : "back to the unknown",
-              Formula.equation(Formula.name(read.unknown()), values)));
+              undressed.base() == 1
+                  ? values.size() == 1 ? "this solves the equation" : "these solve the equation"
+                  : "back to the unknown",
+              equations(read.unknown(), values)));
     }
     if (ask != DisguisedAsk.SOLUTIONS && !(answer instanceof Answer.None)) {
+      List<Formula> values = solutions(undressed);
+      Formula together =
+          values.size() < 2 || ask == DisguisedAsk.NUMBER
+              ? answer.formula()
+              : ask == DisguisedAsk.SUM ? new Formula.Sum(values) : new Formula.Product(values);
       steps.add(
           Step.argument(
               Idea.STATE,
               undressed.base() > 1 && ask == DisguisedAsk.SUM
                   ? "logarithms add where numbers multiply"
                   : ask.words(),
-              answer.formula()));
+              together.equals(answer.formula())
+                  ? together
+                  : Formula.equation(together, answer.formula())));
     }
     return steps;
   }
 
-  private static Formula listed(List<ExactValue> values) {
-    return listedFormulas(values.stream().map(ExactValue::toFormula).toList());
+  /** What is kept, in the unknown of the equation. */
+  private static List<Formula> solutions(Undressed undressed) {
+    return undressed.kept().stream()
+        .map(
+            value ->
+                undressed.base() == 1
+                    ? value.toFormula()
+                    : Totals.logarithm(value, undressed.base()))
+        .toList();
   }
 
-  private static Formula listedFormulas(List<Formula> values) {
-    return values.size() == 1 ? values.get(0) : new Formula.Listing(values);
+  /** x = 2, x = 9. */
+  private static Formula equations(String letter, List<Formula> values) {
+    List<Formula> equations =
+        values.stream()
+            .<Formula>map(value -> Formula.equation(Formula.name(letter), value))
+            .toList();
+    return equations.size() == 1 ? equations.get(0) : new Formula.Listing(equations);
   }
 
   private static List<Solution.WrongTurning> slips(

@@ -96,7 +96,8 @@ final class RadicalEquation {
             NormalForm.of(
                 Formula.equation(alone, PolynomialFormula.of(outside.negate(), unknown)))));
     Rational scale = polynomial.lead().over(squared.lead());
-    Formula square = PolynomialFormula.of(outside, unknown).power(2);
+    Polynomial side = outside.lead().signum() < 0 ? outside.negate() : outside;
+    Formula square = PolynomialFormula.of(side, unknown).power(2);
     Formula inside =
         c.absolute().isOne()
             ? radical.getKey()

@@ -131,9 +131,8 @@ final class EvaluateAtPoint implements Route {
             .power(2)
             .plus(
                 square.signum() < 0
-                    ? Formula.number(square.absolute()).times(Formula.number(o).power(2))
-                    : new Formula.Negative(
-                        Formula.number(square).times(Formula.number(o).power(2))));
+                    ? times(square.absolute(), Formula.number(o).power(2))
+                    : new Formula.Negative(times(square, Formula.number(o).power(2))));
     numbers.add(
         Idea.EVALUATE,
         "the product of P at the two square roots of %s, over a²"
@@ -186,6 +185,11 @@ final class EvaluateAtPoint implements Route {
         overLead(PolynomialValues.applied("P", sum), p.lead()),
         Formula.number(result));
     return Attempt.Worked.of("put the sum of the roots into P", lines.steps(), result);
+  }
+
+  /** A product without a factor 1. */
+  private static Formula times(Rational factor, Formula other) {
+    return factor.isOne() ? other : Formula.number(factor).times(other);
   }
 
   private static Formula difference(Rational sum, Formula root) {
