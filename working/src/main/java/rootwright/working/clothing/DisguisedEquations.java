@@ -55,6 +55,7 @@ public final class DisguisedEquations implements Subject {
             && text.length() < 500
             && inquiry.conditions().isEmpty()
             && (text.contains("^")
+                || text.contains("ˣ")
                 || text.contains("√")
                 || text.contains("sqrt")
                 || text.contains("/")

@@ -13,12 +13,20 @@ import rootwright.algebra.number.Rational;
  */
 public record Cost(int lines, int ideas, int bits) implements Comparable<Cost> {
 
+  /**
+   * A product over all namings of the roots, multiplied out and put into the letters in one line,
+   * stands for a page of work that no student does by choice.
+   */
+  private static final int PRODUCT_OVER_NAMINGS = 14;
+
   /** The cost of these lines. */
   public static Cost of(List<Step> steps) {
     int ideas =
         (int) steps.stream().map(Step::idea).filter(idea -> !idea.routine()).distinct().count();
+    int hidden =
+        (int) steps.stream().filter(Cost::isProductOverNamings).count() * PRODUCT_OVER_NAMINGS;
     int bits = steps.stream().mapToInt(step -> bits(step.shown())).sum();
-    return new Cost(steps.size(), ideas, bits);
+    return new Cost(steps.size(), ideas + hidden, bits);
   }
 
   /** lines + ideas/2 + bits/10, exact in tenths. */
@@ -29,6 +37,13 @@ public record Cost(int lines, int ideas, int bits) implements Comparable<Cost> {
   @Override
   public int compareTo(Cost other) {
     return total().compareTo(other.total());
+  }
+
+  private static boolean isProductOverNamings(Step step) {
+    return step.idea() == Idea.ELIMINATE
+        && step.shown() instanceof Formula.Relation relation
+        && relation.sides().get(0) instanceof Formula.Aggregate aggregate
+        && aggregate.operation() == Formula.Aggregate.Operation.PRODUCT;
   }
 
   private static int bits(Formula formula) {
