@@ -5,9 +5,9 @@ import java.util.Map;
 import rootwright.algebra.notation.Formula;
 
 /**
- * What formulas that do not depend on which root has which name (Σ, Π, S_k, e_k, h_k) have come to
- * while one problem is worked: its lines speak of the same few again and again. Not safe for
- * several threads.
+ * What formulas that do not depend on which root has which name (Σ, Π, S_k, e_k, h_k), and in which
+ * no function is applied, have come to while one problem is worked: its lines speak of the same few
+ * again and again. Not safe for several threads.
  *
  * @param <W> where a formula stands: everything else that its value depends on
  * @param <V> what its value is

@@ -41,12 +41,12 @@ final class LetterWarnings {
       warnings.add(
           new Warning(
               WarningCode.DOMAIN_OPEN,
-              "%s is taken to be real. Over the complex numbers there %s too: %s."
+              "%s is taken to be real. Over the complex numbers there %s: %s."
                   .formatted(
                       asked.letter(),
                       complex.size() == 1
-                          ? "is one value more"
-                          : "are %d values more".formatted(complex.size()),
+                          ? "is one more value"
+                          : "are %d more values".formatted(complex.size()),
                       String.join(" and ", complex))));
     }
     int kept = solution.kept().size();

@@ -51,6 +51,14 @@ public record Setting(
     return new Setting(Polynomial.X, List.of(), Map.of(), Map.of(), letters);
   }
 
+  /**
+   * The setting as formulas see it in which nothing is applied: without the functions, so that
+   * settings which differ in these alone become equal.
+   */
+  public Setting withoutFunctions() {
+    return functions.isEmpty() ? this : new Setting(polynomial, roots, Map.of(), definitions, free);
+  }
+
   /** The same with one more polynomial to apply. */
   public Setting withFunction(String name, Polynomial function) {
     Map<String, Polynomial> more = new HashMap<>(functions);

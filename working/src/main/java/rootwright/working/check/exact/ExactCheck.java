@@ -93,7 +93,8 @@ public final class ExactCheck implements ClaimCheck {
         setting,
         sides,
         letters,
-        kept.map(all -> all.in(new Place(setting, letters))).orElseGet(HashMap::new));
+        kept.map(all -> all.in(new Place(setting.withoutFunctions(), letters)))
+            .orElseGet(HashMap::new));
   }
 
   /**

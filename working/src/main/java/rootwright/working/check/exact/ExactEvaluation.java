@@ -154,6 +154,10 @@ class ExactEvaluation implements FormulaCases<RationalFunction> {
 
   @Override
   public RationalFunction aggregate(Formula.Aggregate aggregate) {
+    if (aggregate.contains(part -> part instanceof Formula.Application)) {
+      // What P(r) means depends on the setting.
+      return overImages(aggregate);
+    }
     RationalFunction known = nameless.get(aggregate);
     if (known == null) {
       known = overImages(aggregate);

@@ -166,6 +166,10 @@ final class BallEvaluation implements FormulaCases<ComplexBall> {
 
   @Override
   public ComplexBall aggregate(Formula.Aggregate aggregate) {
+    if (aggregate.contains(part -> part instanceof Formula.Application)) {
+      // What P(r) means depends on the setting.
+      return overImages(aggregate);
+    }
     ComplexBall known = nameless.get(aggregate);
     if (known == null) {
       known = overImages(aggregate);

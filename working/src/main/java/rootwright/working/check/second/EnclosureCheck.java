@@ -76,7 +76,8 @@ public final class EnclosureCheck implements ClaimCheck {
 
   private Map<Formula, ComplexBall> nameless(
       Setting setting, Map<String, Rational> letters, int digits) {
-    return kept.map(all -> all.in(new Place(setting, letters, digits))).orElseGet(HashMap::new);
+    return kept.map(all -> all.in(new Place(setting.withoutFunctions(), letters, digits)))
+        .orElseGet(HashMap::new);
   }
 
   @Override
