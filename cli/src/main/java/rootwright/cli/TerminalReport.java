@@ -136,6 +136,11 @@ final class TerminalReport {
     if (answer instanceof Answer.Enclosed enclosed) {
       return text + enclosed(enclosed);
     }
+    if (answer instanceof Answer.Solutions set
+        && set.values().stream()
+            .anyMatch(value -> value instanceof RootOf root && root.inSurds().isEmpty())) {
+      return "%s  %s".formatted(text, decimals(set.values()));
+    }
     return answer instanceof Answer.Exact exact ? text + decimal(exact.value()) : text;
   }
 

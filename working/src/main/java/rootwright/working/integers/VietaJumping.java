@@ -81,7 +81,11 @@ public final class VietaJumping implements Subject {
             answer,
             SecondOpinion.by("all pairs of numbers up to %d".formatted(WINDOW)))
         .withConditions(
-            problem.offset() == 1 ? List.of("that b runs over the positive integers") : List.of())
+            problem.offset() == 1
+                ? List.of(
+                    "%s is a perfect square, and every perfect square occurs, as %s = %s³ shows"
+                        .formatted(problem.quotient(), problem.first(), problem.second()))
+                : List.of())
         .withRoutes(profile.has(working.route()) ? List.of(working) : List.of())
         .withSlips(slipped);
   }

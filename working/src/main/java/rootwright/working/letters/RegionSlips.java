@@ -92,9 +92,20 @@ final class RegionSlips {
       for (LetterInterval piece : asked.region().pieces()) {
         Optional<ExactValue> low = piece.low();
         Optional<ExactValue> high = piece.high();
-        turned.add(
+        LetterInterval one =
             new LetterInterval(
-                low, low.isPresent() && !piece.lowIn(), high, high.isPresent() && !piece.highIn()));
+                low, low.isPresent() && !piece.lowIn(), high, high.isPresent() && !piece.highIn());
+        int last = turned.size() - 1;
+        boolean touches =
+            last >= 0
+                && one.low().isPresent()
+                && turned.get(last).high().equals(one.low())
+                && (one.lowIn() || turned.get(last).highIn());
+        if (touches) {
+          LetterInterval before = turned.remove(last);
+          one = new LetterInterval(before.low(), before.lowIn(), one.high(), one.highIn());
+        }
+        turned.add(one);
       }
       return List.of(new Answer.Interval(IntervalFormula.of(turned, asked.letter())));
     }
