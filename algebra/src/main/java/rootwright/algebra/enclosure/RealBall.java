@@ -190,11 +190,6 @@ public record RealBall(Dyadic centre, Dyadic radius) {
     return low().toRational().compareTo(number) <= 0 && high().toRational().compareTo(number) >= 0;
   }
 
-  /** Whether every number of the other ball lies in this one. */
-  public boolean contains(RealBall other) {
-    return low().compareTo(other.low()) <= 0 && high().compareTo(other.high()) >= 0;
-  }
-
   /** Whether zero lies in the ball. */
   public boolean containsZero() {
     return centre.absolute().compareTo(radius) <= 0;

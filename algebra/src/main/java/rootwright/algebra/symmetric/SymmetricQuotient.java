@@ -41,11 +41,6 @@ public record SymmetricQuotient(SymmetricPolynomial numerator, SymmetricPolynomi
     return new QuotientReader(variables).read(function);
   }
 
-  /** The number of variables, n. */
-  public int variables() {
-    return numerator.variables();
-  }
-
   /**
    * The value at the roots of a polynomial of degree n; empty where the denominator of this
    * quotient is zero there.

@@ -41,6 +41,11 @@ public record Asked(
     return problem.ask();
   }
 
+  /** Whether the ask has a single rational value, whatever that is. */
+  public boolean hasSingleValue() {
+    return value.isPresent();
+  }
+
   /** k, if the ask is the power sum S_k with k from −∞ to ∞, not 0. */
   public Optional<Integer> powerSumIndex() {
     return sumOverRoots.flatMap(Asked::powerIndex);

@@ -43,11 +43,6 @@ public final class DisguisedEquations implements Subject {
   private static final String ROUTE = "undress";
 
   @Override
-  public String name() {
-    return "disguised-equations";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     String text = inquiry.polynomial();
     boolean like =

@@ -43,11 +43,6 @@ public final class RootsOfRoots implements Subject {
   private static final int DIGITS = 40;
 
   @Override
-  public String name() {
-    return "roots-of-roots";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     String ask = inquiry.ask();
     boolean like =

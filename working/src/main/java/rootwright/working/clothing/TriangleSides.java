@@ -53,11 +53,6 @@ public final class TriangleSides implements Subject {
               + " circumcircle|radius of the incircle)(?: of (?:the|a) triangle.*)?\\.?");
 
   @Override
-  public String name() {
-    return "triangle-sides";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return !inquiry.polynomial().isEmpty()
         && inquiry.ask().length() < 200

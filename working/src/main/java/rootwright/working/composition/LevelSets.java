@@ -43,11 +43,6 @@ public final class LevelSets implements Subject {
   private final TwoChecks checks = new TwoChecks();
 
   @Override
-  public String name() {
-    return "level-sets";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return !inquiry.polynomial().isEmpty()
         && inquiry.conditions().isEmpty()

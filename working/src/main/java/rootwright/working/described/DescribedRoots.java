@@ -78,11 +78,6 @@ public final class DescribedRoots implements Subject {
   }
 
   @Override
-  public String name() {
-    return "described-roots";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return describes(inquiry.polynomial().toLowerCase(Locale.ROOT));
   }

@@ -66,11 +66,6 @@ public final class ValuesAtAngles implements Subject {
   }
 
   @Override
-  public String name() {
-    return "values-at-angles";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return inquiry.polynomial().isEmpty()
         && inquiry.conditions().isEmpty()

@@ -47,11 +47,6 @@ public final class NumeratorsOverRoots implements Subject {
   }
 
   @Override
-  public String name() {
-    return "numerators-over-roots";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return !inquiry.polynomial().isEmpty()
         && inquiry.conditions().size() == 1

@@ -41,11 +41,6 @@ public final class PartialFractionsOfNumbers implements Subject {
   private final TwoChecks checks = new TwoChecks();
 
   @Override
-  public String name() {
-    return "partial-fractions-of-numbers";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return FractionReader.isLike(inquiry);
   }

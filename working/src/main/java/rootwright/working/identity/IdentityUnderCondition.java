@@ -28,11 +28,6 @@ public final class IdentityUnderCondition implements Subject {
   private final TwoChecks checks = new TwoChecks();
 
   @Override
-  public String name() {
-    return "identity-under-condition";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return inquiry.polynomial().isEmpty()
         && inquiry.ask().length() < 2_000

@@ -44,11 +44,6 @@ public final class InequalityOnNumbers implements Subject {
   private final TwoChecks checks = new TwoChecks();
 
   @Override
-  public String name() {
-    return "inequality-on-numbers";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return InequalityReader.isLike(inquiry);
   }

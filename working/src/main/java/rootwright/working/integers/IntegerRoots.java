@@ -40,11 +40,6 @@ public final class IntegerRoots implements Subject {
   private final TwoChecks checks = new TwoChecks();
 
   @Override
-  public String name() {
-    return "integer-roots";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return !inquiry.polynomial().isEmpty()
         && inquiry.conditions().stream().noneMatch(LetterProblemReader::isOther)

@@ -40,11 +40,6 @@ public final class VietaJumping implements Subject {
   private final TwoChecks checks = new TwoChecks();
 
   @Override
-  public String name() {
-    return "vieta-jumping";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return JumpProblem.of(inquiry).isPresent();
   }

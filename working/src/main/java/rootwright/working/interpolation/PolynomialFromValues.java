@@ -31,11 +31,6 @@ public final class PolynomialFromValues implements Subject {
   private final TwoChecks checks = new TwoChecks();
 
   @Override
-  public String name() {
-    return "polynomial-from-values";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return ValueDataReader.isLike(inquiry);
   }

@@ -2,7 +2,6 @@ package rootwright.working.letters;
 
 import java.util.List;
 import rootwright.algebra.notation.Formula;
-import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.value.ExactValue;
 import rootwright.working.route.Attempt;
 import rootwright.working.route.RouteOn;
@@ -83,10 +82,5 @@ final class ConditionInLetter implements RouteOn<LettersAsked> {
       case REMAINDER -> "a coefficient of the remainder: must be 0";
       case LETTERS -> "given";
     };
-  }
-
-  /** The polynomial whose zeros are wanted. */
-  static Polynomial equation(LetterSolution solution) {
-    return solution.common();
   }
 }

@@ -29,11 +29,6 @@ public final class LetterFixedByEquation implements Subject {
   }
 
   @Override
-  public String name() {
-    return letters.name();
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return inquiry.conditions().stream().anyMatch(LetterFixedByEquation::fixes)
         && letters.recognises(inquiry);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import rootwright.algebra.notation.Formula;
-import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
@@ -96,10 +95,5 @@ public record LetteredPolynomial(
       }
     }
     return value;
-  }
-
-  /** The polynomial written with numbers, for one that has no letters. */
-  static Formula written(Polynomial polynomial, String unknown) {
-    return PolynomialFormula.of(polynomial, unknown);
   }
 }

@@ -54,10 +54,6 @@ final class LetteredRoots {
     return List.of(MultivariatePolynomial.ZERO, MultivariatePolynomial.ONE);
   }
 
-  int degree() {
-    return degree;
-  }
-
   /** A root as it is in the statement. */
   RationalFunction root(int k) {
     return RationalFunction.of(MultivariatePolynomial.unknown(k)).over(scale);

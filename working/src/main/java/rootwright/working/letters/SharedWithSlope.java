@@ -21,7 +21,6 @@ import rootwright.working.route.RouteOn;
 import rootwright.working.step.Claim;
 import rootwright.working.step.Idea;
 import rootwright.working.step.NumberDomain;
-import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
 
 /** A repeated root is a root of P and of P′: the zeros of P′ are put into P. */
@@ -122,10 +121,5 @@ final class SharedWithSlope implements RouteOn<LettersAsked> {
               .times(Rational.of(power)));
     }
     return Optional.of(Polynomial.ofAscending(ascending));
-  }
-
-  /** Letters alone. */
-  static Setting letters(String letter) {
-    return Setting.ofLetters(List.of(letter));
   }
 }

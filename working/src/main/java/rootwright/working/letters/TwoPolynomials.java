@@ -21,11 +21,6 @@ public final class TwoPolynomials implements Subject {
   }
 
   @Override
-  public String name() {
-    return "two-polynomials";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return PairReader.parts(inquiry)
         .filter(parts -> parts.stream().allMatch(TwoPolynomials::isPolynomial))

@@ -20,11 +20,6 @@ public final class UnknownCoefficients implements Subject {
   }
 
   @Override
-  public String name() {
-    return "letters";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return LetteredProblemReader.polynomial(inquiry).isPresent();
   }

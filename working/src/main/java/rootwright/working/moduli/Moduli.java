@@ -38,11 +38,6 @@ public final class Moduli implements Subject {
   private final TwoChecks checks = new TwoChecks();
 
   @Override
-  public String name() {
-    return "moduli";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     String ask = inquiry.ask().toLowerCase(java.util.Locale.ROOT);
     boolean like =

@@ -79,11 +79,6 @@ public final class LinearRecurrences implements Subject {
   }
 
   @Override
-  public String name() {
-    return "linear-recurrences";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return RecurrenceReader.isLike(inquiry);
   }

@@ -29,11 +29,6 @@ public final class PowerSumSequence implements Subject {
   }
 
   @Override
-  public String name() {
-    return "power-sum-sequence";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return !inquiry.polynomial().isEmpty()
         && inquiry.conditions().isEmpty()

@@ -24,7 +24,7 @@ abstract class Misreading implements Slip {
   @Override
   public final List<Rational> on(Asked asked) {
     // Where names matter for the right polynomial they matter for the wrong one.
-    if (asked.value().isEmpty()) {
+    if (!asked.hasSingleValue()) {
       return List.of();
     }
     return polynomialTaken(asked.problem())

@@ -37,9 +37,4 @@ public record Inquiry(Statement statement, String ask, List<String> conditions) 
   public String polynomial() {
     return statement.polynomial().strip();
   }
-
-  /** The statement of the ask alone, conditions left out. */
-  public Statement unconditioned() {
-    return new Statement(statement.polynomial(), ask, statement.roots(), statement.unknown());
-  }
 }

@@ -22,11 +22,6 @@ public final class RootsOfOnePolynomial implements Subject {
   }
 
   @Override
-  public String name() {
-    return "roots-of-one-polynomial";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return true;
   }

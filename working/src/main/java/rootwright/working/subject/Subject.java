@@ -10,9 +10,6 @@ import rootwright.working.solve.Solution;
 /** What a problem may be about: how it is recognised, read and worked. */
 public interface Subject {
 
-  /** Stable short name, lower case with hyphens: {@code letters}. */
-  String name();
-
   /**
    * Whether the inquiry is about this, judged by its form alone. Costs little and throws nothing;
    * an inquiry that is recognised may still turn out to be unreadable.

@@ -54,11 +54,6 @@ public final class FloorOfPowers implements Subject {
   }
 
   @Override
-  public String name() {
-    return "floor-of-powers";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return inquiry.polynomial().isEmpty()
         && inquiry.conditions().isEmpty()

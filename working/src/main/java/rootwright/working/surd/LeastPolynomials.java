@@ -56,11 +56,6 @@ public final class LeastPolynomials implements Subject {
   private final TwoChecks checks = new TwoChecks();
 
   @Override
-  public String name() {
-    return "least-polynomials";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return inquiry.polynomial().isEmpty()
         && inquiry.conditions().isEmpty()

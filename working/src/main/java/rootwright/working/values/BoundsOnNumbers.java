@@ -39,11 +39,6 @@ public final class BoundsOnNumbers implements Subject {
   private final TwoChecks checks = new TwoChecks();
 
   @Override
-  public String name() {
-    return "bounds-on-numbers";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     return inquiry.polynomial().isEmpty()
         && BoundAsk.isBound(inquiry.ask())

@@ -29,11 +29,6 @@ public final class ValuesOfNumbers implements Subject {
   }
 
   @Override
-  public String name() {
-    return "values-of-numbers";
-  }
-
-  @Override
   public boolean recognises(Inquiry inquiry) {
     String first = inquiry.ask().strip().toLowerCase(Locale.ROOT).split("[^a-z]", 2)[0];
     return inquiry.polynomial().isEmpty()
