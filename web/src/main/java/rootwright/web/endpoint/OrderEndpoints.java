@@ -18,7 +18,6 @@ import rootwright.composing.blueprint.OrderEstimate;
 import rootwright.desk.Desk;
 import rootwright.desk.table.StoppedOrders;
 import rootwright.web.job.Budget;
-import rootwright.web.job.Event;
 import rootwright.web.job.Job;
 import rootwright.web.job.Jobs;
 
@@ -98,8 +97,7 @@ public final class OrderEndpoints {
   private void weigh(Context context) throws InterruptedException {
     JsonNode body = Reply.body(context);
     Job job = readings.start(JobName.in(body), Budget.READING, progress -> weighed(body));
-    Event last = job.await(Budget.READING.time().multipliedBy(2)).orElseThrow();
-    Reply.json(context.status(last.name().equals("done") ? 200 : 422), last.data());
+    Prompt.replyInTheEnd(context, job, Budget.READING);
   }
 
   private ObjectNode weighed(JsonNode body) throws UnreadableException {

@@ -26,6 +26,7 @@ import rootwright.press.output.UnprintableException;
 import rootwright.press.paper.BlockedException;
 import rootwright.press.paper.Complaint;
 import rootwright.web.job.Budget;
+import rootwright.web.job.Job;
 import rootwright.web.job.Jobs;
 import rootwright.web.job.Progress;
 import rootwright.web.reply.FaultException;
@@ -75,8 +76,15 @@ public final class PaperEndpoints {
     Reply.json(context, reply);
   }
 
-  private void show(Context context) {
-    Reply.json(context, said(() -> view.of(name(context), tray.file(name(context)).read(), tray)));
+  private void show(Context context) throws InterruptedException {
+    String name = name(context);
+    briefly(context, () -> view.of(name, tray.file(name).read(), tray));
+  }
+
+  /** Something done with a paper that takes no long time. */
+  private void briefly(Context context, Done<ObjectNode> doing) throws InterruptedException {
+    Job job = jobs.start(Budget.READING, progress -> said(doing));
+    Prompt.replyInTheEnd(context, job, Budget.READING);
   }
 
   private void draft(Context context) throws InterruptedException {
@@ -93,19 +101,18 @@ public final class PaperEndpoints {
         });
   }
 
-  private void edit(Context context) {
+  private void edit(Context context) throws InterruptedException {
     JsonNode body = Reply.body(context);
     String name = name(context);
-    Reply.json(
+    briefly(
         context,
-        said(
-            () -> {
-              PaperFile file = tray.file(name);
-              FiledPaper edited =
-                  file.read().edited(body.path("item").asText(""), item -> changed(item, body));
-              file.write(edited);
-              return view.of(name, edited, tray);
-            }));
+        () -> {
+          PaperFile file = tray.file(name);
+          FiledPaper edited =
+              file.read().edited(body.path("item").asText(""), item -> changed(item, body));
+          file.write(edited);
+          return view.of(name, edited, tray);
+        });
   }
 
   private static FiledItem changed(FiledItem item, JsonNode body) {
@@ -164,25 +171,22 @@ public final class PaperEndpoints {
         });
   }
 
-  private void correct(Context context) {
+  private void correct(Context context) throws InterruptedException {
     String name = name(context);
     String cause = Reply.body(context).path("cause").asText("").strip();
-    Reply.json(
+    briefly(
         context,
-        said(
-            () -> {
-              if (cause.isEmpty()) {
-                throw new IllegalArgumentException(
-                    "say in one sentence why there is a new edition");
-              }
-              PaperFile file = tray.file(name);
-              String later = tray.nameOfNextEdition(name, file.read().edition() + 1);
-              FiledPaper next =
-                  desk.papers()
-                      .correct(
-                          file, tray.file(later), LocalDate.now(ZoneId.systemDefault()), cause);
-              return view.of(later, next, tray);
-            }));
+        () -> {
+          if (cause.isEmpty()) {
+            throw new IllegalArgumentException("say in one sentence why there is a new edition");
+          }
+          PaperFile file = tray.file(name);
+          String later = tray.nameOfNextEdition(name, file.read().edition() + 1);
+          FiledPaper next =
+              desk.papers()
+                  .correct(file, tray.file(later), LocalDate.now(ZoneId.systemDefault()), cause);
+          return view.of(later, next, tray);
+        });
   }
 
   private void print(Context context) throws InterruptedException {

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import io.javalin.http.Context;
 import java.time.Duration;
 import java.util.Optional;
+import rootwright.web.job.Budget;
 import rootwright.web.job.Event;
 import rootwright.web.job.Job;
 
@@ -22,6 +23,12 @@ final class Prompt {
     } else {
       Reply.json(context.status(statusOf(last.get())), last.get().data());
     }
+  }
+
+  /** Sends the result of the job or its refusal, however long it takes within its budget. */
+  static void replyInTheEnd(Context context, Job job, Budget budget) throws InterruptedException {
+    Event last = job.await(budget.time().multipliedBy(2)).orElseThrow();
+    Reply.json(context.status(statusOf(last)), last.data());
   }
 
   private static int statusOf(Event last) {

@@ -14,7 +14,6 @@ import rootwright.desk.Desk;
 import rootwright.desk.contract.FormulaForms;
 import rootwright.desk.contract.RefusalContract;
 import rootwright.web.job.Budget;
-import rootwright.web.job.Event;
 import rootwright.web.job.Job;
 import rootwright.web.job.Jobs;
 import rootwright.working.problem.Statement;
@@ -43,8 +42,7 @@ public final class SetEndpoint {
   private void set(Context context) throws InterruptedException {
     JsonNode body = Reply.body(context);
     Job reading = readings.start(Budget.READING, progress -> set(body));
-    Event last = reading.await(Budget.READING.time().multipliedBy(2)).orElseThrow();
-    Reply.json(context.status(last.name().equals("done") ? 200 : 422), last.data());
+    Prompt.replyInTheEnd(context, reading, Budget.READING);
   }
 
   private ObjectNode set(JsonNode body) {

@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.Callable;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.bank.shelf.ShelfEntry;
 import rootwright.bank.shelf.ShelfTwin;
@@ -18,6 +19,7 @@ import rootwright.desk.contract.FormulaForms;
 import rootwright.desk.contract.TwinContract;
 import rootwright.desk.list.ListedProblem;
 import rootwright.web.job.Budget;
+import rootwright.web.job.Job;
 import rootwright.web.job.Jobs;
 import rootwright.working.problem.Statement;
 import rootwright.working.solve.Given;
@@ -47,15 +49,25 @@ public final class ShelfEndpoints {
     routes.post("/api/twins", this::twins);
   }
 
-  private void find(Context context) throws IOException {
+  private void find(Context context) throws InterruptedException {
     String words = Optional.ofNullable(context.queryParam("words")).orElse("").strip();
     List<String> wanted = words.isEmpty() ? List.of() : List.of(words.split("\\s+"));
-    ObjectNode reply = JsonNodeFactory.instance.objectNode();
-    ArrayNode found = reply.putArray("problems");
-    for (ShelfEntry entry : desk.onShelf(shelf, wanted)) {
-      found.add(entry(entry));
-    }
-    Reply.json(context, reply);
+    briefly(
+        context,
+        () -> {
+          ObjectNode reply = JsonNodeFactory.instance.objectNode();
+          ArrayNode found = reply.putArray("problems");
+          for (ShelfEntry entry : desk.onShelf(shelf, wanted)) {
+            found.add(entry(entry));
+          }
+          return reply;
+        });
+  }
+
+  /** Something done with the shelf that takes no long time. */
+  private void briefly(Context context, Callable<JsonNode> doing) throws InterruptedException {
+    Job job = readings.start(Budget.READING, progress -> doing.call());
+    Prompt.replyInTheEnd(context, job, Budget.READING);
   }
 
   /** A line of the shelf, with its formulas set if it can be read. */
@@ -77,21 +89,26 @@ public final class ShelfEndpoints {
     return node;
   }
 
-  private void shelve(Context context) throws UnreadableException, IOException {
-    Optional<ShelfTwin> there =
-        desk.shelve(shelf, StatementBody.read(Reply.body(context))).stream()
-            .filter(twin -> twin.twin().relation().isRefused())
-            .findFirst();
-    var reply = JsonNodeFactory.instance.objectNode().put("kept", there.isEmpty());
-    there.ifPresent(
-        twin -> reply.put("already", twin.entry().line()).put("relation", twin.twin().words()));
-    Reply.json(context, reply);
+  private void shelve(Context context) throws InterruptedException {
+    Statement statement = StatementBody.read(Reply.body(context));
+    briefly(
+        context,
+        () -> {
+          Optional<ShelfTwin> there =
+              desk.shelve(shelf, statement).stream()
+                  .filter(twin -> twin.twin().relation().isRefused())
+                  .findFirst();
+          ObjectNode reply = JsonNodeFactory.instance.objectNode().put("kept", there.isEmpty());
+          there.ifPresent(
+              twin ->
+                  reply.put("already", twin.entry().line()).put("relation", twin.twin().words()));
+          return reply;
+        });
   }
 
   private void twins(Context context) throws InterruptedException {
     JsonNode body = Reply.body(context);
-    Prompt.reply(
-        context, readings.start(JobName.in(body), Budget.READING, progress -> related(body)));
+    briefly(context, () -> related(body));
   }
 
   private ObjectNode related(JsonNode body) throws UnreadableException, IOException {

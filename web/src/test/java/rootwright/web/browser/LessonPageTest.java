@@ -57,6 +57,9 @@ class LessonPageTest {
       page.waitForSelector("#complaints li");
 
       assertThat(page.textContent("#complaints")).contains("no longer follows").contains("Line ");
+      page.reload();
+      page.waitForSelector("#complaints li");
+      assertThat(page.inputValue("#plan")).contains("3*e_2 = 0");
       assertThat(visit.complaints()).isEmpty();
       assertThat(visit.requests()).allMatch(url -> url.startsWith(desk.address().toString()));
     }

@@ -23,7 +23,7 @@ class TakeScreenshots {
               "problem", new String[] {"3x^3 - 7x^2 + 2x - 5", "Σ 1/(r-3)"},
               "several-values", new String[] {"x^3 - 5x + 1", "r^2 s + s^2 t + t^2 r"},
               "power-sum", new String[] {"x^3 - x^2 - 2x + 4", "S_9"},
-              "letters", new String[] {"x^3 - 9x^2 + kx - 24", "k if r = 2s"}));
+              "letters", new String[] {"x^5 - 5x + k", "k if three real roots"}));
 
   @Test
   void ofTheMainScreens(@TempDir Path folder) {
@@ -34,6 +34,7 @@ class TakeScreenshots {
           PROBLEMS.forEach((name, problem) -> shoot(desk, into, scheme, width, name, problem));
           shootComposer(desk, into, scheme, width);
           shootCheck(desk, into, scheme, width);
+          shootList(desk, into, scheme, width);
         }
       }
     }
@@ -54,6 +55,15 @@ class TakeScreenshots {
       visit.page().navigate(desk.address() + "check.html");
       visit.page().waitForSelector(".marked .note.slip");
       picture(visit, into, "check", width, scheme);
+    }
+  }
+
+  private static void shootList(DeskServer desk, Path into, ColorScheme scheme, int width) {
+    try (Visit visit = Visit.of(desk.address(), width, scheme)) {
+      visit.page().navigate(desk.address() + "list.html");
+      visit.page().locator("#work").click();
+      visit.page().waitForSelector(".take button");
+      picture(visit, into, "list", width, scheme);
     }
   }
 

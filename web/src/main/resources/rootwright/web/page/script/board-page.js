@@ -1,6 +1,7 @@
 // The board plan: a topic becomes a plan, the plan becomes slides, and every edit is checked again.
 import { make, draw } from "./element.js";
 import { numberLines } from "./numbered.js";
+import { Kept } from "./kept.js";
 import * as server from "./server.js";
 
 const CHECK_AFTER = 600;
@@ -13,6 +14,7 @@ const times = document.getElementById("times");
 const complaints = document.getElementById("complaints");
 const take = document.getElementById("take");
 const FILES = ["html", "pdf", "pdf-steps", "vtt", "srt", "chapters", "narration", "chalk", "plan"];
+const kept = new Kept("plan");
 let checking;
 let timer;
 
@@ -23,6 +25,12 @@ async function begin() {
   }
   const wanted = new URLSearchParams(location.search).get("topic");
   order.elements.topic.value = words.topics[wanted] ? wanted : "newton-identities";
+  if (kept.text) {
+    plan.value = kept.text;
+    document.getElementById("plan-section").hidden = false;
+    number();
+    check();
+  }
   take.append("Take away ");
   FILES.forEach((form, k) => {
     take.append(
@@ -53,6 +61,7 @@ async function makePlan(event) {
   try {
     const reply = await server.lessonPlan(wishes, new AbortController().signal);
     plan.value = reply.plan;
+    kept.keep(plan.value);
     document.getElementById("plan-section").hidden = false;
     number();
     await check();
@@ -173,6 +182,7 @@ async function film() {
 
 order.addEventListener("submit", makePlan);
 plan.addEventListener("input", () => {
+  kept.keep(plan.value);
   clearTimeout(timer);
   timer = setTimeout(check, CHECK_AFTER);
 });

@@ -60,6 +60,7 @@ function shelf(lines) {
     make("li", {}, make("button", { type: "button", onclick: () => {
       const problems = form.elements.problems;
       problems.value = `${problems.value.trimEnd()}${problems.value.trim() ? "\n" : ""}${line}`;
+      handed.keep(problems.value);
     } }, line));
   document.querySelector("#shelf").replaceChildren(...lines.map(take));
 }
@@ -103,6 +104,7 @@ form.addEventListener("submit", async (event) => {
   const order = Object.fromEntries(new FormData(form));
   const drafted = await tried((hear) => server.draft({ ...order, versions: Number(order.versions), choices: Number(order.choices), seed: Number(order.seed) || 1 }, hear));
   if (!drafted) return;
+  handed.keep("");
   showNew(false);
   show(drafted);
   await refresh();
@@ -115,6 +117,6 @@ if (name) await open(name);
 else await refresh();
 if (handed.text) {
   form.elements.problems.value = handed.text;
-  handed.keep("");
-  showNew(true);
+  if (!name) showNew(true);
 }
+form.elements.problems.addEventListener("input", () => handed.keep(form.elements.problems.value));
