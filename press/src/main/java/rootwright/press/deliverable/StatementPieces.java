@@ -108,7 +108,11 @@ public final class StatementPieces {
     return "";
   }
 
+  /** A raised or lowered digit belongs to the letter before it: no x stands alone in x². */
   private static boolean isPartOfWord(char c) {
-    return Character.isLetterOrDigit(c) || c == '\'' || c == '’';
+    return Character.isLetterOrDigit(c)
+        || Character.getType(c) == Character.OTHER_NUMBER
+        || c == '\''
+        || c == '’';
   }
 }
