@@ -61,6 +61,8 @@ final class PhraseElements {
   private static void both(String word, UnaryOperator<Formula> change) {
     SINGULAR.add(new Change(word, change));
     PLURAL.add(new Change(word + "s", change));
+    // “sum of square of roots” is how many say it.
+    PLURAL.add(new Change(word, change));
   }
 
   /** The words that change one value: “the square of the sum of the roots”. */

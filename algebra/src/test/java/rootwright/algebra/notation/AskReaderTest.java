@@ -161,4 +161,10 @@ class AskReaderTest {
     assertThat(AskReader.read(ask, 3, Set.of("x")).formula())
         .isEqualTo(FormulaReader.formula(plain));
   }
+
+  @Test
+  void theSingularOfWhatIsAddedUpIsReadToo() throws UnreadableException {
+    assertThat(AskReader.read("sum of square of roots", 3, Set.of("x")).formula())
+        .isEqualTo(FormulaReader.formula("sum(r^2)"));
+  }
 }

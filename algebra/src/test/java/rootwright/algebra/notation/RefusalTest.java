@@ -46,7 +46,7 @@ class RefusalTest {
           reduce          ; unexpected        ; 6  ; -
           root(1, x)      ; number            ; 4  ; -
           |x - 1          ; bracket           ; 6  ; |x - 1|
-          \\sum_{cyc} r^2 s ; caption         ; 0  ; -
+          \\sum_{odd} r^2 s ; caption         ; 0  ; -
           \\sum_{k=0}^{3} r^k ; caption       ; 0  ; -
           \\sum_{i=1}^{n} i ; caption         ; 0  ; -
           Σ_{i<j} r_i/r_j ; caption           ; 0  ; -
