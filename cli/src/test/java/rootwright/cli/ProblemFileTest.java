@@ -37,6 +37,18 @@ class ProblemFileTest {
   }
 
   @Test
+  void aListForAPaperIsWorkedAsItStands() throws IOException {
+    Shell shell = work(GOOD + " ; choice ; 5", GOOD + " ; 3", GOOD + " ; S_5");
+    assertThat(shell.status()).isEqualTo(2);
+    assertThat(shell.objects().get(0).at("/answer/text").asText()).isEqualTo("32");
+    assertThat(shell.objects().get(1).at("/answer/text").asText()).isEqualTo("32");
+    JsonNode error = shell.objects().get(2).path("error");
+    assertThat(error.path("code").asText()).isEqualTo("too-many-fields");
+    assertThat(error.path("at").asInt()).isEqualTo(GOOD.length() + 3);
+    assertThat(error.path("mend").asText()).isEqualTo(GOOD);
+  }
+
+  @Test
   void aBadLineIsNamedAndTheRestIsWorked() throws IOException {
     Shell shell = work(GOOD, BAD, "no ask here", GOOD);
     assertThat(shell.status()).isEqualTo(2);
