@@ -15,6 +15,7 @@ import rootwright.working.route.Route;
 import rootwright.working.route.Routes;
 import rootwright.working.slip.ImageSlips;
 import rootwright.working.slip.RealRootSlips;
+import rootwright.working.slip.ResidueSlips;
 import rootwright.working.slip.RootSlips;
 import rootwright.working.slip.Slip;
 import rootwright.working.slip.Slips;
@@ -37,7 +38,7 @@ public final class Kinds {
     Assembly assembly = new Assembly(routes, slips, checks);
     kinds =
         List.of(
-            new ResidueKind(new Assembly(ResidueRoutes.ALL, List.of(), checks), checks),
+            new ResidueKind(new Assembly(ResidueRoutes.ALL, ResidueSlips.ALL, checks), checks),
             new DiscriminantKind(
                 new Assembly(DiscriminantRoutes.before(routes), slips, checks), checks),
             new RootsKind(new Assembly(RootRoutes.ALL, RootSlips.ALL, checks)),
