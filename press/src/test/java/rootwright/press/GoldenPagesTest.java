@@ -16,9 +16,13 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import rootwright.press.deliverable.Deliverables;
 import rootwright.press.document.Document;
 import rootwright.press.document.Layout;
+import rootwright.press.document.PageFormat;
 import rootwright.press.document.TextSize;
+import rootwright.press.paper.BlockedException;
+import rootwright.press.paper.Paper;
 
 /**
  * The pages as a person sees them, compared with pages that a person has looked at. After a wanted
@@ -38,7 +42,32 @@ class GoldenPagesTest {
         Arguments.of("solutions", Samples.solutions()),
         Arguments.of(
             "worksheet-large",
-            Samples.worksheet().withLayout(Layout.USUAL.withSize(TextSize.LARGE))));
+            Samples.worksheet().withLayout(Layout.USUAL.withSize(TextSize.LARGE))),
+        Arguments.of("paper-key", of("key", Layout.USUAL)),
+        Arguments.of("paper-solutions", of("solutions", Layout.USUAL)),
+        Arguments.of("paper-routes", of("routes", Layout.USUAL)),
+        Arguments.of("paper-marks", of("marks", Layout.USUAL)),
+        Arguments.of("paper-handout", of("handout", Layout.USUAL)),
+        Arguments.of("paper-hints", of("hints", Layout.USUAL)),
+        Arguments.of("paper-compare", of("compare", Layout.USUAL)),
+        Arguments.of("paper-marks-giant", of("marks", Layout.USUAL.withSize(TextSize.GIANT))),
+        Arguments.of("paper-sheet-letter", of("sheet", LETTER)),
+        Arguments.of("kinds-sheet", of(PaperSamples.ofManyKinds(), "sheet", Layout.USUAL)),
+        Arguments.of("kinds-solutions", of(PaperSamples.ofManyKinds(), "solutions", Layout.USUAL)));
+  }
+
+  private static final Layout LETTER = new Layout(PageFormat.LETTER, TextSize.REGULAR);
+
+  private static Document of(String deliverable, Layout layout) {
+    return of(PaperSamples.frozen(), deliverable, layout);
+  }
+
+  private static Document of(Paper paper, String deliverable, Layout layout) {
+    try {
+      return Deliverables.named(deliverable).orElseThrow().document(paper, "", layout);
+    } catch (BlockedException blocked) {
+      throw new AssertionError(blocked);
+    }
   }
 
   @ParameterizedTest(name = "{0}")

@@ -18,6 +18,7 @@ import rootwright.press.paper.PaperItem;
 import rootwright.press.paper.Task;
 import rootwright.press.paper.Version;
 import rootwright.press.paper.Versions;
+import rootwright.working.Subjects;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.ProblemReader;
 import rootwright.working.kind.Kinds;
@@ -125,6 +126,28 @@ public final class PaperSamples {
   public static Paper frozen() {
     try {
       return draft().checked(PaperSamples::work).frozen();
+    } catch (BlockedException blocked) {
+      throw new AssertionError(blocked);
+    }
+  }
+
+  /** Problems of other kinds, whose lines hold words, surds and long formulas; frozen. */
+  public static Paper ofManyKinds() {
+    List<PaperItem> items =
+        List.of(
+            written("x^2 - 34x + 1", "r^(1/4) + s^(1/4)"),
+            written("", "polynomial with roots (√3+√7)"),
+            written("x^3 - x - 1", "period of S_k mod 7"),
+            written("x^3 - x - 1", "generating function of S_k"),
+            written("9th roots of unity other than 1", "Π (3-r)"),
+            written("x^5 - 5x + k", "k if three real roots"),
+            written("4^x - 6*2^x + 7 = 0", "sum of the solutions"),
+            written("x^2 + bx + 36", "b if distinct integer roots"));
+    Subjects subjects = new Subjects(KINDS);
+    try {
+      return Paper.draft(content(List.of(new Version("", items))))
+          .checked(statement -> subjects.work(statement, ClassProfile.EVERYTHING))
+          .frozen();
     } catch (BlockedException blocked) {
       throw new AssertionError(blocked);
     }

@@ -2,13 +2,18 @@ package rootwright.lesson.caption;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import rootwright.lesson.Lessons;
+import rootwright.lesson.narration.Chapters;
 import rootwright.lesson.narration.Script;
 import rootwright.lesson.narration.TimedBeat;
 import rootwright.lesson.plan.Lesson;
@@ -133,6 +138,39 @@ class CaptionsTest {
   void timesPastAnHourAreWrittenInFull() {
     assertThat(SubRip.write(List.of(new Cue(3_661_005, 3_663_005, List.of("late"), 1))))
         .isEqualTo("1\n01:01:01,005 --> 01:01:03,005\nlate\n\n");
+  }
+
+  /** The reader is that of ffmpeg, which ./verify installs. */
+  @ParameterizedTest
+  @ValueSource(strings = {"newton-identities", "discriminant", "conjugate-roots"})
+  void aReaderOfOthersReadsTheSameCaptionsAndChapters(String topic, @TempDir Path folder)
+      throws Exception {
+    Script script = Lessons.script(topic);
+    for (List<Cue> cues : List.of(script.cues(), Chapters.of(script))) {
+      Path file = folder.resolve("captions.vtt");
+      Files.writeString(file, WebVtt.write(cues));
+      Path read = folder.resolve("read.srt");
+      Process reader =
+          new ProcessBuilder(
+                  "ffmpeg",
+                  "-y",
+                  "-loglevel",
+                  "error",
+                  "-f",
+                  "webvtt",
+                  "-i",
+                  file.toString(),
+                  "-f",
+                  "srt",
+                  read.toString())
+              .redirectErrorStream(true)
+              .redirectOutput(folder.resolve("printed.txt").toFile())
+              .start();
+      assertThat(reader.waitFor()).as(Files.readString(folder.resolve("printed.txt"))).isZero();
+      assertThat(Files.readString(folder.resolve("printed.txt"))).isEmpty();
+      assertThat(Files.readString(read).strip().lines())
+          .containsExactlyElementsOf(SubRip.write(cues).strip().lines().toList());
+    }
   }
 
   private static TimedBeat only(PlanStep step, int beat) throws Exception {

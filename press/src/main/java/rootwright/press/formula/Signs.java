@@ -58,6 +58,7 @@ public final class Signs {
           sign('∑', "\\Sigma", "sum"),
           sign('∏', "\\Pi", "product"),
           sign('∛', "\\sqrt[3]{\\ }", "cbrt"),
+          sign('∜', "\\sqrt[4]{\\ }", "fourth root of"),
           sign('′', "{}'", "'"),
           sign('ℤ', "\\mathbb{Z}", "Z"),
           sign('ℚ', "\\mathbb{Q}", "Q"),

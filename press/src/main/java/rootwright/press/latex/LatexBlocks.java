@@ -12,6 +12,9 @@ import rootwright.press.formula.FormulaScripts;
 /** Blocks in LaTeX. */
 final class LatexBlocks implements Block.Cases<StringBuilder>, Response.Cases<StringBuilder> {
 
+  /** Rows of one table; more might not fit a page. */
+  private static final int ROWS = 16;
+
   private final Language language;
   private final LatexPieces pieces;
   private final StringBuilder into;
@@ -116,6 +119,17 @@ final class LatexBlocks implements Block.Cases<StringBuilder>, Response.Cases<St
     if (!table.caption().isEmpty()) {
       into.append("\\textbf{").append(pieces.all(table.caption())).append("}\n\n");
     }
+    // TeX does not break a table over pages, so a long one is several.
+    int from = 0;
+    do {
+      int to = Math.min(table.rows().size(), from + ROWS);
+      part(table, table.rows().subList(from, to));
+      from = to;
+    } while (from < table.rows().size());
+    return into;
+  }
+
+  private void part(Block.Table table, List<List<List<Piece>>> rows) {
     int shares = table.columns().stream().mapToInt(Block.Table.Column::share).sum();
     into.append("\\begin{tabular}{@{}");
     for (Block.Table.Column column : table.columns()) {
@@ -126,8 +140,8 @@ final class LatexBlocks implements Block.Cases<StringBuilder>, Response.Cases<St
     into.append("@{}}\n\\hline\n");
     row(table.columns().stream().map(Block.Table.Column::head).toList());
     into.append("\\hline\n");
-    table.rows().forEach(this::row);
-    return into.append("\\hline\n\\end{tabular}\n\n");
+    rows.forEach(this::row);
+    into.append("\\hline\n\\end{tabular}\n\n");
   }
 
   private static String placing(Block.Table.Column column) {

@@ -2,12 +2,17 @@ package rootwright.press.latex;
 
 import java.util.List;
 import java.util.stream.Collectors;
+import rootwright.algebra.notation.Formula;
 import rootwright.press.document.Language;
 import rootwright.press.document.Piece;
+import rootwright.press.formula.Breaks;
 import rootwright.press.formula.FormulaScripts;
 
 /** The pieces of a line in LaTeX. */
 final class LatexPieces implements Piece.Cases<String> {
+
+  /** A formula up to this many signs is left to TeX. */
+  private static final int KEPT_WHOLE = 30;
 
   private final Language language;
   private final FormulaScripts scripts;
@@ -26,10 +31,19 @@ final class LatexPieces implements Piece.Cases<String> {
     return LatexText.of(words.text());
   }
 
-  /** In a line, so that TeX may break it after its signs, with fractions of full size. */
+  /**
+   * In a line, so that TeX may break it, with fractions of full size. TeX itself breaks after signs
+   * of a formula only; a long one may be broken wherever the other outputs would.
+   */
   @Override
   public String mathematics(Piece.Mathematics mathematics) {
-    return "$\\displaystyle " + scripts.latex().apply(mathematics.formula()) + "$";
+    return Breaks.pieces(mathematics.formula(), this::isShort).stream()
+        .map(piece -> LatexText.inFormula(scripts.latex().apply(piece)))
+        .collect(Collectors.joining("\\allowbreak ", "$\\displaystyle ", "$"));
+  }
+
+  private boolean isShort(Formula formula) {
+    return scripts.unicode().apply(formula).length() <= KEPT_WHOLE;
   }
 
   @Override

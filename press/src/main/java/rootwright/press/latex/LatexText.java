@@ -14,8 +14,21 @@ final class LatexText {
     return into.toString();
   }
 
+  /** A formula whose words may hold signs that LaTeX knows as formulas only. */
+  static String inFormula(String latex) {
+    StringBuilder into = new StringBuilder();
+    latex
+        .codePoints()
+        .forEach(point -> into.append(point < 128 ? Character.toString(point) : letter(point)));
+    return into.toString();
+  }
+
   private static String letter(int point) {
     return switch (point) {
+      case '…' -> "\\ldots{}";
+      case '’' -> "'";
+      case '“' -> "``";
+      case '”' -> "''";
       case '\\' -> "\\textbackslash{}";
       case '~' -> "\\textasciitilde{}";
       case '^' -> "\\textasciicircum{}";

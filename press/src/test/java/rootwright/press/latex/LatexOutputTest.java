@@ -2,21 +2,103 @@ package rootwright.press.latex;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
 import java.util.List;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import rootwright.press.PaperSamples;
 import rootwright.press.Printed;
 import rootwright.press.Samples;
+import rootwright.press.deliverable.Deliverable;
+import rootwright.press.deliverable.Deliverables;
+import rootwright.press.document.Document;
 import rootwright.press.document.Layout;
 import rootwright.press.document.TextSize;
+import rootwright.press.paper.BlockedException;
+import rootwright.press.paper.Paper;
 
 class LatexOutputTest {
 
-  private static final List<String> SOURCES =
-      List.of(
-          Printed.text("latex", Samples.worksheet()),
-          Printed.text("latex", Samples.key()),
-          Printed.text("latex", Samples.solutions()));
+  private static final List<String> SOURCES = sources();
+
+  /** Samples, and every document of a paper with problems of many kinds. */
+  private static List<String> sources() {
+    List<String> sources = new ArrayList<>();
+    for (Document document : List.of(Samples.worksheet(), Samples.key(), Samples.solutions())) {
+      sources.add(Printed.text("latex", document));
+    }
+    Paper paper = PaperSamples.ofManyKinds();
+    for (Deliverable deliverable : Deliverables.ALL) {
+      try {
+        sources.add(Printed.text("latex", deliverable.document(paper, "", Layout.USUAL)));
+      } catch (BlockedException blocked) {
+        throw new AssertionError(blocked);
+      }
+    }
+    return sources;
+  }
+
+  @Test
+  void everySignIsOneThatPlainLatexCanSet() {
+    for (String source : SOURCES) {
+      assertThat(source.codePoints().filter(point -> point > 126).mapToObj(Character::toString))
+          .isSubsetOf("·", "ä", "ö", "ü", "é");
+    }
+  }
+
+  @Test
+  void everyEnvironmentEndsWhereItsOwnBeginsAndEveryLeftBracketHasItsRight() {
+    for (String source : SOURCES) {
+      Deque<String> open = new ArrayDeque<>();
+      Pattern.compile("\\\\(begin|end)\\{([a-z*]+)\\}")
+          .matcher(source)
+          .results()
+          .forEach(
+              found -> {
+                if (found.group(1).equals("begin")) {
+                  open.push(found.group(2));
+                } else {
+                  assertThat(open.pop()).isEqualTo(found.group(2));
+                }
+              });
+      assertThat(open).isEmpty();
+      for (String formula : source.split("(?<!\\\\)\\$")) {
+        assertThat(count(formula, "\\left") - count(formula, "\\leftskip"))
+            .as(formula)
+            .isEqualTo(count(formula, "\\right") - count(formula, "\\rightskip"));
+      }
+    }
+  }
+
+  /** Commands of plain LaTeX, amsmath and amssymb; another one would need a package. */
+  @Test
+  void onlyCommandsOfPlainLatexAreUsed() {
+    for (String source : SOURCES) {
+      String body = source.substring(source.indexOf("\\begin{document}"));
+      assertThat(Pattern.compile("\\\\([A-Za-z]+)").matcher(body).results().map(f -> f.group(1)))
+          .isSubsetOf(KNOWN);
+    }
+  }
+
+  private static final Set<String> KNOWN =
+      Set.copyOf(
+          List.of(
+              ("begin end section subsection textbf emph textit item par hrule hline hfill null rule"
+                      + " parbox fbox linewidth raggedright raggedleft centering arraybackslash"
+                      + " raggedright LARGE Large large small footnotesize bfseries sffamily selectfont"
+                      + " fontsize smallskip medskip bigskip vspace hspace label reason leftskip parskip"
+                      + " newpage clearpage pagebreak nopagebreak filbreak displaystyle frac tfrac sqrt"
+                      + " left right cdot times pm ne le ge approx sum prod text ldots dots allowbreak"
+                      + " quad qquad surd to circ alpha beta gamma delta theta mu pi sigma omega Delta"
+                      + " Sigma Pi infty Rightarrow equiv in mathbb operatorname cos sin tan cot sec csc"
+                      + " log ln bmod pmod lfloor rfloor lvert rvert mid max min textless textgreater"
+                      + " textbar textbackslash textasciitilde textasciicircum binom penalty nobreak"
+                      + " unskip hfil hbox leavevmode noindent minipage vfill stretch hskip kern"
+                      + " setcounter mbox fill hrulefill underline prime boldsymbol mathrm varepsilon lambda")
+                  .split(" ")));
 
   @Test
   void onlyPackagesOfEveryDistributionAreUsed() {

@@ -49,7 +49,7 @@ final class RationalRoots implements Topic {
         new Fact(
             "rational-roots",
             "Numerator and denominator are divisors",
-            "If `a*x^n + a_1*x^(n-1) + … + a_n` has whole coefficients and the root `b/c` in lowest terms, then b divides `a_n` and c divides a.",
+            "If `a*x^n + a_1*x^(n-1) + … + a_n` has whole coefficients and the root `b/c` in lowest terms, then b divides `a_n` and c divides `a`.",
             List.of("whole coefficients", "b and c have no common factor"),
             CLEARED,
             new Proof(
@@ -62,7 +62,7 @@ final class RationalRoots implements Topic {
                     argued("At a root this is zero. All terms but the last are multiples of b."),
                     argued(
                         "So b divides `a_n*c^n`, and having nothing in common with c it divides `a_n`."),
-                    argued("All terms but the first are multiples of c: so c divides a.")),
+                    argued("All terms but the first are multiples of c: so c divides `a`.")),
                 List.of(
                     argued("Let `b/c` be a root in lowest terms."),
                     computed("Multiply by the power of c:", CLEARED),
@@ -72,7 +72,7 @@ final class RationalRoots implements Topic {
                     argued(
                         "All terms but the last have the factor b, so b divides the last one, `a_n*c^n`; b has no prime factor in common with c, so b divides `a_n`."),
                     argued(
-                        "All terms but the first have the factor c, so c divides `a*b^n`, and hence a."),
+                        "All terms but the first have the factor c, so c divides `a*b^n`, and hence `a`."),
                     argued("If the lead is 1, every rational root is a whole number."))),
             Boundary.of(
                 "whole coefficients",
