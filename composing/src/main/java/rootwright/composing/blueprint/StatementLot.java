@@ -28,6 +28,11 @@ final class StatementLot implements Lot {
   /** So many are worked at once if there are workers; part of what the counts depend on. */
   private static final int AT_ONCE = 4;
 
+  /**
+   * After so many draws that give nothing new a pattern has nothing more, as far as one can see.
+   */
+  private static final int MOST_IDLE = 600;
+
   /** An odd number far from round in binary, so that neighbouring draws share nothing. */
   private static final long APART = 0xD1342543DE82EF95L;
 
@@ -55,6 +60,7 @@ final class StatementLot implements Lot {
     while (picker.picked().size() < until
         && tally.worked < kept
         && tally.drawn < most
+        && tally.idle < MOST_IDLE
         && !control.isStopped()) {
       List<Drawn> batch = batch(picker, most, tally, control);
       for (Drawn each : batch) {
@@ -72,7 +78,8 @@ final class StatementLot implements Lot {
 
   private List<Drawn> batch(Picker picker, long most, Tally tally, ComposingControl control) {
     List<Drawn> batch = new ArrayList<>();
-    while (batch.size() < AT_ONCE && tally.drawn < most) {
+    while (batch.size() < AT_ONCE && tally.drawn < most && tally.idle < MOST_IDLE) {
+      tally.idle++;
       Optional<Statement> statement = source.at(seed + APART * tally.drawn++);
       if (statement.isEmpty()) {
         tally.unfit++;
@@ -82,6 +89,7 @@ final class StatementLot implements Lot {
         Given given = subjects.read(statement.get());
         if (picker.isNew(given)) {
           tally.worked++;
+          tally.idle = 0;
           CompletableFuture<Worked> future =
               CompletableFuture.supplyAsync(
                   () -> worked(statement.get()), control.scan().executor());
@@ -131,6 +139,9 @@ final class StatementLot implements Lot {
     private int drawn;
     private int unfit;
     private int worked;
+
+    /** How many draws in a row gave nothing new. */
+    private int idle;
 
     List<FilterCount> counts() {
       return List.of(

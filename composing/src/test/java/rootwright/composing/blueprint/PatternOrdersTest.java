@@ -211,6 +211,16 @@ class PatternOrdersTest {
   }
 
   @Test
+  void aPatternWithFewMembersEndsBeforeTheOrderIsFilled() throws Exception {
+    Composition composition =
+        composed(order(Patterns.named("letters-relation").orElseThrow(), Blueprint.MOST));
+    assertThat(composition.problems()).hasSizeBetween(5, 20);
+    assertThat(composition.ending()).isEqualTo(Composition.Ending.GIVEN_UP);
+    assertThat(composition.rejected())
+        .containsKey("a twin of one that was looked at before: same problem");
+  }
+
+  @Test
   void theAnswerOfAPatternIsAsWished() throws Exception {
     Composition composition =
         composed(
