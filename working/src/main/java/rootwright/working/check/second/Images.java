@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
+import java.util.stream.IntStream;
 import rootwright.algebra.enclosure.ComplexBall;
 import rootwright.algebra.enclosure.Dyadic;
 import rootwright.algebra.enclosure.RealBall;
@@ -33,6 +34,10 @@ final class Images {
   /** Binary places to which images are compared; rounding errors stay far below the last. */
   private static final int PLACES = 200;
 
+  /** The points for degrees that are met every day. */
+  private static final List<ComplexBall> POINTS =
+      IntStream.range(0, 8).mapToObj(Images::nearTheUnitCircle).toList();
+
   private Images() {}
 
   /** Each array says which root every name stands for, as {@link Labelling#permuted} takes it. */
@@ -51,7 +56,7 @@ final class Images {
     SplittableRandom random = new SplittableRandom(SEED);
     List<ComplexBall> point = new ArrayList<>();
     for (int k = 0; k < n; k++) {
-      point.add(nearTheUnitCircle(random));
+      point.add(k < POINTS.size() ? POINTS.get(k) : nearTheUnitCircle(k));
     }
     Map<String, Rational> letters = new HashMap<>();
     for (String letter : setting.free()) {
@@ -61,6 +66,10 @@ final class Images {
     Map<List<Dyadic>, int[]> byValue = new LinkedHashMap<>();
     for (int[] injection : injections) {
       Stop.ifUnwanted();
+      if (occurring.size() == 1 && byValue.size() == 2) {
+        // A function of one root that is not constant has another image for every root.
+        return injections;
+      }
       ComplexBall value =
           new BallEvaluation(
                   setting, new Labelling(point).permuted(injection), letters, BITS, nameless)
@@ -74,7 +83,8 @@ final class Images {
    * A point whose powers neither grow nor shrink, so that r¹⁰⁰/(r¹⁰⁰ + 3) and s¹⁰⁰/(s¹⁰⁰ + 3) stay
    * far apart; not on the circle, where r + 1/r has no imaginary part to speak of.
    */
-  private static ComplexBall nearTheUnitCircle(SplittableRandom random) {
+  private static ComplexBall nearTheUnitCircle(int number) {
+    SplittableRandom random = new SplittableRandom(SEED + number);
     Rational t = Rational.of(random.nextLong(1L << 40), 1L << 40);
     Rational distance = Rational.of((1L << 60) + random.nextLong(1L << 40), 1L << 60);
     Rational scale = distance.over(Rational.ONE.plus(t.times(t)));
