@@ -9,6 +9,7 @@ import rootwright.working.clothing.TriangleSides;
 import rootwright.working.composition.LevelSets;
 import rootwright.working.described.DescribedRoots;
 import rootwright.working.described.ValuesAtAngles;
+import rootwright.working.division.RemainderOfPolynomial;
 import rootwright.working.fraction.NumeratorsOverRoots;
 import rootwright.working.fraction.PartialFractionsOfNumbers;
 import rootwright.working.identity.IdentityUnderCondition;
@@ -52,6 +53,7 @@ public final class Subjects {
             new LeastPolynomials(),
             new LevelSets(),
             new PolynomialFromValues(),
+            new RemainderOfPolynomial(kinds),
             new LinearRecurrences(),
             new PartialFractionsOfNumbers(),
             new NumeratorsOverRoots(kinds),

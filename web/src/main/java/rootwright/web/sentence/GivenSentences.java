@@ -45,6 +45,15 @@ final class GivenSentences {
               Map.of(
                   "claim", "a^2 + b^2 + c^2 = -2 (a b + b c + c a)", "condition", "a + b + c = 0")),
           new Sentence(
+              "remainder-of-polynomial",
+              "the remainder of a polynomial",
+              "Find the remainder when {dividend} is divided by {divisor}.",
+              "",
+              "remainder when {dividend} is divided by {divisor}",
+              "",
+              Map.of("dividend", "polynomial or power", "divisor", "polynomial of lower degree"),
+              Map.of("dividend", "x^60 + 2x", "divisor", "x^2 - x + 1")),
+          new Sentence(
               "partial-fractions-of-numbers",
               "partial fractions",
               "Write {fraction} as a sum of partial fractions.",

@@ -1,0 +1,5 @@
+/** Remainders of one polynomial on division by another. */
+@NullMarked
+package rootwright.working.division;
+
+import org.jspecify.annotations.NullMarked;
