@@ -53,11 +53,6 @@ public final class RemainderOfPolynomial implements Subject {
     this.kinds = kinds;
   }
 
-  @Override
-  public String name() {
-    return "remainder-of-polynomial";
-  }
-
   /**
    * @param dividend F
    * @param divisor D
