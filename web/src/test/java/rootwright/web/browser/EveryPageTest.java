@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.ColorScheme;
 import com.microsoft.playwright.options.Contrast;
-import com.microsoft.playwright.options.ForcedColors;
 import com.microsoft.playwright.options.Media;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Named;
@@ -34,48 +33,32 @@ class EveryPageTest extends BrowserTest {
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("pages")
-  void hasNoBarrierInLightDarkHighContrastAndForcedColours(String path) {
+  void isReachedFromEveryOtherAndHasNoBarrierInLightDarkAndHighContrast(String path) {
     settled(visit(), path);
+    assertThat(page().locator(".head nav a").count()).isEqualTo(DeskPage.ALL.size());
+    assertThat(page().locator(".head [aria-current=page]").count()).isEqualTo(1);
+    assertThat(page().locator("h1").count()).isEqualTo(1);
     assertThat(visit().barriers()).as("light").isEmpty();
-    page().emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
-    assertThat(visit().barriers()).as("dark").isEmpty();
-    page().emulateMedia(new Page.EmulateMediaOptions().setContrast(Contrast.MORE));
+    page()
+        .emulateMedia(
+            new Page.EmulateMediaOptions()
+                .setColorScheme(ColorScheme.DARK)
+                .setContrast(Contrast.MORE));
     assertThat(visit().barriers()).as("dark, more contrast").isEmpty();
-    page().emulateMedia(new Page.EmulateMediaOptions().setForcedColors(ForcedColors.ACTIVE));
-    assertThat(visit().barriers()).as("forced colours").isEmpty();
+    page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
+    assertThat(page().locator(".head").isVisible()).isFalse();
   }
 
   @ParameterizedTest(name = "{0}")
   @MethodSource("pages")
   void fitsFromAPhoneToAWideScreenAndTwiceAsLarge(String path) {
-    for (int width : new int[] {360, 1920}) {
-      try (Visit other = Visit.of(desk().address(), width, ColorScheme.LIGHT)) {
-        settled(other, path);
+    try (Visit other = Visit.zoomed(desk().address())) {
+      settled(other, path);
+      fits(other);
+      for (int width : new int[] {360, 1920}) {
+        other.page().setViewportSize(width, 900);
         fits(other);
       }
     }
-    try (Visit zoomed = Visit.zoomed(desk().address())) {
-      settled(zoomed, path);
-      fits(zoomed);
-    }
-  }
-
-  @ParameterizedTest(name = "{0}")
-  @MethodSource("pages")
-  void isReachedFromEveryOtherAndHasOneHeading(String path) {
-    settled(visit(), path);
-    assertThat(page().locator(".head nav a").count()).isEqualTo(DeskPage.ALL.size());
-    assertThat(page().locator(".head [aria-current=page]").count()).isEqualTo(1);
-    assertThat(page().locator("h1").count()).isEqualTo(1);
-    page().keyboard().press("Tab");
-    assertThat(focused(".head a, #sentence *")).isTrue();
-  }
-
-  @ParameterizedTest(name = "{0}")
-  @MethodSource("pages")
-  void leavesItsListOfPagesOffPaper(String path) {
-    settled(visit(), path);
-    page().emulateMedia(new Page.EmulateMediaOptions().setMedia(Media.PRINT));
-    assertThat(page().locator(".head").isVisible()).isFalse();
   }
 }
