@@ -19,7 +19,7 @@ class WordsOfAnAnswerTest {
   @CsvSource(
       delimiter = ';',
       value = {
-        "x^3-3x+1; Σ |r|; 2; sum(r^2)",
+        "x^3-3x+1; Σ r^(1/3); 2; sum(r^2)",
         "x^3-3x+1; 2 + sqrt(r); 4; 2 + r",
         "x^3-3x+1; S_2 + h_(10^20); 6; S_2 + h_2",
         "x^3-3x+1; resolvent(i r); 10; ''",
@@ -154,7 +154,9 @@ class WordsOfAnAnswerTest {
 
   @Test
   void routesThatDeclinedForOneReasonShareALine() {
-    String out = Shell.work("5x^3 - 10x^2 + x - 4", "Σ 1/(r-3)").out();
+    String out =
+        Shell.run("work", "--polynomial", "5x^3 - 10x^2 + x - 4", "--find", "Σ 1/(r-3)", "--all")
+            .out();
     assertThat(out)
         .containsOnlyOnce("a root stands in a denominator")
         .containsOnlyOnce("log-derivative-flipped");
