@@ -20,6 +20,7 @@ import rootwright.composing.blueprint.OrderEstimate;
 import rootwright.desk.Desk;
 import rootwright.desk.table.ComposersTable.Attention;
 import rootwright.desk.table.ScanFile;
+import rootwright.desk.table.UnreadableBlueprintException;
 
 /** {@code ./rootwright compose}: fresh problems by an order. */
 @Command(
@@ -71,8 +72,7 @@ final class ComposeCommand implements Callable<Integer> {
     return OrderErrors.told(console, String.valueOf(order.file), this::run);
   }
 
-  private ExitStatus run()
-      throws IOException, UnreadableException, rootwright.desk.table.UnreadableBlueprintException {
+  private ExitStatus run() throws IOException, UnreadableException, UnreadableBlueprintException {
     if (families) {
       KnownNames.families()
           .forEach((name, words) -> console.out().printf("%-26s %s%n", name, words));

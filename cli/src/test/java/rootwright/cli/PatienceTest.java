@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import java.time.Duration;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
+import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.stop.Stop;
 import rootwright.algebra.stop.StoppedException;
@@ -50,8 +51,7 @@ class PatienceTest {
                     .spentOn(
                         STATEMENT,
                         () -> {
-                          throw new CheckFailedException(
-                              "the answer", rootwright.algebra.notation.Formula.number(1), "wrong");
+                          throw new CheckFailedException("the answer", Formula.number(1), "wrong");
                         }));
     assertThat(fault).hasMessageContaining("wrong");
   }

@@ -3,6 +3,7 @@ package rootwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -88,7 +89,7 @@ class WordsOfAnAnswerTest {
     JsonNode solution = Shell.workAsJson("x^3 - 1/2x - 1", "Σ 1/(r s)").json();
     assertThat(Shell.texts(solution.path("warnings"), "code")).contains("read-as");
     assertThat(
-            java.util.stream.StreamSupport.stream(solution.path("warnings").spliterator(), false)
+            StreamSupport.stream(solution.path("warnings").spliterator(), false)
                 .filter(warning -> warning.path("code").asText().equals("read-as"))
                 .count())
         .isEqualTo(solution.path("reading").size());

@@ -3,6 +3,7 @@ package rootwright.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
@@ -77,7 +78,7 @@ class WorkContractTest {
   void everyTextIsAsciiThatIsReadBackAsTheSameFormula(
       String polynomial, String find, String kind, int status) throws Exception {
     JsonNode solution = Shell.workAsJson(polynomial, find).json();
-    List<String> texts = new java.util.ArrayList<>();
+    List<String> texts = new ArrayList<>();
     texts.add(solution.path("polynomial").asText());
     if (!kind.equals("none")) {
       texts.addAll(List.of(solution.at("/answer/text").asText().split(" or ")));

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.text.Normalizer;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -117,11 +118,7 @@ class NumbersAgreeTest {
   private static Document onlyItem(Document paper, Block.Item item) {
     Block bare =
         new Block.Item(
-            item.number(),
-            item.points(),
-            item.statement(),
-            item.response(),
-            java.util.Optional.empty());
+            item.number(), item.points(), item.statement(), item.response(), Optional.empty());
     return new Document(
         "One item",
         paper.language(),

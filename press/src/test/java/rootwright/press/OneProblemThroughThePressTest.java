@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import rootwright.algebra.notation.PlainWriter;
 import rootwright.composing.level.Level;
 import rootwright.press.deliverable.Deliverables;
 import rootwright.press.document.Document;
 import rootwright.press.document.Layout;
+import rootwright.press.document.Piece;
 import rootwright.press.output.Output;
 import rootwright.press.paper.BlockedException;
 import rootwright.press.paper.Paper;
@@ -86,9 +88,7 @@ class OneProblemThroughThePressTest {
   void forgettingTheLeadIsSilentInTheLogDerivative() throws Exception {
     Solution solution = PaperSamples.work(STATEMENT);
     List<String> values =
-        solution.slips().stream()
-            .map(slip -> rootwright.algebra.notation.PlainWriter.write(slip.value().formula()))
-            .toList();
+        solution.slips().stream().map(slip -> PlainWriter.write(slip.value().formula())).toList();
     assertThat(values).contains("19/11").doesNotContain("-19/11");
     assertThat(solution.second().agrees()).isTrue();
     assertThat(solution.second().digits().orElse(0)).isGreaterThanOrEqualTo(30);
@@ -96,8 +96,7 @@ class OneProblemThroughThePressTest {
 
   @Test
   void fiveHintsHoldNeitherTheAnswerNorItsOpposite() throws Exception {
-    List<List<rootwright.press.document.Piece>> hints =
-        made.orElseThrow().content().versions().get(0).items().get(0).hints();
+    List<List<Piece>> hints = made.orElseThrow().content().versions().get(0).items().get(0).hints();
     assertThat(hints).hasSize(5);
     for (Output output : Printed.OUTPUTS.all()) {
       if (output.holds(document("hints"))) {

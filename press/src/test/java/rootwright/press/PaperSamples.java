@@ -1,5 +1,6 @@
 package rootwright.press;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -89,7 +90,7 @@ public final class PaperSamples {
             Piece.line("Which polynomial has the roots ", Samples.f("r - 3"), "?"),
             Piece.line("Compare with ", Samples.f("P'(x)/P(x)"), "."),
             Piece.line("Work out ", Samples.f("P(3)"), " and ", Samples.f("P'(3)"), ".")),
-        Optional.of(new java.math.BigDecimal("1.0")));
+        Optional.of(new BigDecimal("1.0")));
   }
 
   private static List<PaperItem> ten() {

@@ -27,6 +27,7 @@ import rootwright.press.document.Audience;
 import rootwright.press.document.Document;
 import rootwright.press.document.Layout;
 import rootwright.press.output.Output;
+import rootwright.press.paper.Content;
 import rootwright.press.paper.Form;
 import rootwright.press.paper.Paper;
 import rootwright.press.paper.PaperItem;
@@ -73,7 +74,7 @@ class StudentFilesOfAPaperTest {
     items.add(PaperItem.worked(choice, solution, Form.Choice.of(Choices.of(solution, 4)), 4));
     var content = PaperSamples.content(List.of(new Version("A", items)));
     return Paper.draft(
-            new rootwright.press.paper.Content(
+            new Content(
                 title,
                 content.language(),
                 content.instruction(),

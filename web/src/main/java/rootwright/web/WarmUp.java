@@ -2,6 +2,7 @@ package rootwright.web;
 
 import java.lang.System.Logger;
 import java.lang.System.Logger.Level;
+import java.util.concurrent.atomic.AtomicInteger;
 import rootwright.desk.Desk;
 import rootwright.web.endpoint.WorkEndpoint;
 import rootwright.web.job.Jobs;
@@ -22,7 +23,7 @@ final class WarmUp implements Runnable, AutoCloseable {
 
   private final Desk desk;
   private final Jobs jobs;
-  private volatile int worked;
+  private final AtomicInteger worked = new AtomicInteger();
   private final Thread thread = new Thread(this, "rootwright-warm-up");
 
   /** For a desk; {@code jobs} are those that go before. */
@@ -30,7 +31,6 @@ final class WarmUp implements Runnable, AutoCloseable {
     this.desk = desk;
     this.jobs = jobs;
     thread.setDaemon(true);
-    thread.setPriority(Thread.MIN_PRIORITY);
   }
 
   /** Begins; returns at once. */
@@ -40,7 +40,7 @@ final class WarmUp implements Runnable, AutoCloseable {
 
   /** How many examples have been worked. */
   int worked() {
-    return worked;
+    return worked.get();
   }
 
   /** Waits for the end. */
@@ -57,7 +57,7 @@ final class WarmUp implements Runnable, AutoCloseable {
             Thread.sleep(PAUSE);
           }
           work(sentence);
-          worked++;
+          worked.incrementAndGet();
         }
       }
     } catch (InterruptedException closed) {

@@ -1,6 +1,7 @@
 package rootwright.algebra.notation;
 
 import java.math.BigInteger;
+import java.util.Collections;
 import java.util.List;
 import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
@@ -366,7 +367,7 @@ public sealed interface Formula {
   /** The equation chain {@code sides[0] = sides[1] = …}. */
   static Formula equation(Formula... sides) {
     List<Formula> all = List.of(sides);
-    return new Relation(all, java.util.Collections.nCopies(all.size() - 1, Comparison.EQUAL));
+    return new Relation(all, Collections.nCopies(all.size() - 1, Comparison.EQUAL));
   }
 
   /** The sum of this and another formula; a sum is lengthened by one term. */

@@ -1,5 +1,6 @@
 package rootwright.algebra.notation;
 
+import java.util.List;
 import java.util.Map;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
@@ -82,7 +83,7 @@ final class FunctionEvaluation extends FormulaEvaluation<RationalFunction> {
       return power(part, over(part, RationalFunction.ONE, base), -exponent);
     }
     if (base.isPolynomial() && base.numerator().isConstant()) {
-      Rational value = base.numerator().at(java.util.List.of());
+      Rational value = base.numerator().at(List.of());
       return RationalFunction.of(NumberPower.of(part, value, exponent));
     }
     RationalFunction result = base;

@@ -1,5 +1,6 @@
 package rootwright.algebra.notation;
 
+import java.util.Map;
 import java.util.function.Predicate;
 
 /** Where a part of a formula stands in the text it was read from. */
@@ -23,7 +24,7 @@ public final class PartPlace {
       PlacedFormula placed = FormulaReader.placed(text);
       return placed.places().entrySet().stream()
           .filter(entry -> wanted.test(entry.getKey()))
-          .mapToInt(java.util.Map.Entry::getValue)
+          .mapToInt(Map.Entry::getValue)
           .min()
           .orElse(0);
     } catch (UnreadableException unreadable) {

@@ -1,6 +1,7 @@
 package rootwright.algebra.notation;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
@@ -62,8 +63,8 @@ final class Prefixes {
     Piece inner = parser.inside(first);
     Formula formula =
         switch (first.text()) {
-          case "⌊" -> new Formula.Application("floor", java.util.List.of(inner.formula()));
-          case "⌈" -> new Formula.Application("ceil", java.util.List.of(inner.formula()));
+          case "⌊" -> new Formula.Application("floor", List.of(inner.formula()));
+          case "⌈" -> new Formula.Application("ceil", List.of(inner.formula()));
           default -> inner.formula();
         };
     return new Piece(formula, inner.height() + 1, inner.from(), inner.to(), Piece.Shape.ATOM);
@@ -72,9 +73,9 @@ final class Prefixes {
   private static Piece bars(Parser parser, Token first, int least) throws UnreadableException {
     Piece inner = parser.insideBars(first);
     return parser.over(
-        new Formula.Application("abs", java.util.List.of(inner.formula())),
+        new Formula.Application("abs", List.of(inner.formula())),
         Piece.Shape.ATOM,
         first.from(),
-        java.util.List.of(inner));
+        List.of(inner));
   }
 }

@@ -1,5 +1,6 @@
 package rootwright.algebra.notation;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import rootwright.algebra.number.Rational;
@@ -106,7 +107,7 @@ public final class SpokenWriter extends FormulaWriter {
     boolean digits =
         index.length() < 10 && index.chars().allMatch(digit -> digit >= '0' && digit <= '9');
     return digits
-        ? NumberWords.cardinal(new java.math.BigInteger(index))
+        ? NumberWords.cardinal(new BigInteger(index))
         : index.replace("-", " minus ").replace("+", " plus ");
   }
 
@@ -184,9 +185,7 @@ public final class SpokenWriter extends FormulaWriter {
           case 2 -> "the square root of ";
           case 3 -> "the cube root of ";
           default ->
-              "the "
-                  + NumberWords.ordinal(java.math.BigInteger.valueOf(radical.index()))
-                  + " root of ";
+              "the " + NumberWords.ordinal(BigInteger.valueOf(radical.index())) + " root of ";
         };
     return root + at(Tightness.ATOM, radical.radicand());
   }

@@ -1,6 +1,7 @@
 package rootwright.algebra.roots;
 
 import java.math.BigInteger;
+import java.util.Arrays;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 
@@ -101,6 +102,6 @@ public final class Resultant {
     while (length > 0 && rest[length - 1].signum() == 0) {
       length--;
     }
-    return java.util.Arrays.copyOf(rest, length);
+    return Arrays.copyOf(rest, length);
   }
 }

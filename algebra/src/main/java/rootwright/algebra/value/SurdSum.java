@@ -2,6 +2,7 @@ package rootwright.algebra.value;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -40,7 +41,7 @@ public record SurdSum(SortedMap<BigInteger, Rational> terms) {
             kept.put(under, factor);
           }
         });
-    terms = java.util.Collections.unmodifiableSortedMap(kept);
+    terms = Collections.unmodifiableSortedMap(kept);
   }
 
   /** A rational number. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.apfloat.Apcomplex;
@@ -201,7 +202,7 @@ class BallTest {
                       new BigDecimal(x.numerator())
                           .divide(
                               new BigDecimal(x.denominator()),
-                              new MathContext(digits, java.math.RoundingMode.HALF_UP));
+                              new MathContext(digits, RoundingMode.HALF_UP));
                   assertThat(new BigDecimal(text.endsWith(".") ? text + "0" : text))
                       .isEqualByComparingTo(rounded);
                 });

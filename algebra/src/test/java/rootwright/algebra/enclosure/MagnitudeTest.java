@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import rootwright.algebra.number.Rational;
@@ -51,8 +52,7 @@ class MagnitudeTest {
   void longIntegersAreRoundedToTheSideNamed() {
     SplittableRandom random = new SplittableRandom(SEED);
     for (int round = 0; round < 2000; round++) {
-      BigInteger value =
-          new BigInteger(random.nextInt(1, 200), new java.util.Random(random.nextLong()));
+      BigInteger value = new BigInteger(random.nextInt(1, 200), new Random(random.nextLong()));
       for (BigInteger signed : List.of(value, value.negate(), value.add(BigInteger.ONE).negate())) {
         isJustAbove(Magnitude.up(signed, 0), Rational.of(signed.abs()));
         isJustBelow(Magnitude.down(signed, 0), Rational.of(signed.abs()));

@@ -4,7 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -80,8 +84,7 @@ class RootEnclosuresTest {
     for (int k = 0; k < found.size(); k++) {
       BigDecimal published = new BigDecimal(expected.split(" ")[k]);
       BigDecimal ours = new BigDecimal(found.get(k));
-      assertThat(ours.setScale(published.scale(), java.math.RoundingMode.HALF_UP))
-          .isEqualTo(published);
+      assertThat(ours.setScale(published.scale(), RoundingMode.HALF_UP)).isEqualTo(published);
     }
   }
 
@@ -104,7 +107,7 @@ class RootEnclosuresTest {
         chosen.merge(Rational.of(random.nextInt(-20, 21), random.nextInt(1, 9)), 1, Integer::sum);
       }
       List<Rational> all = new ArrayList<>();
-      chosen.forEach((root, times) -> all.addAll(java.util.Collections.nCopies(times, root)));
+      chosen.forEach((root, times) -> all.addAll(Collections.nCopies(times, root)));
       List<EnclosedRoot> roots =
           RootEnclosures.of(
               Polynomial.withRoots(all).times(Rational.of(random.nextInt(1, 50), 7)), digits);
@@ -124,8 +127,7 @@ class RootEnclosuresTest {
   void chosenGaussianRootsLieInTheirDiscs() {
     SplittableRandom random = new SplittableRandom(SEED);
     for (int round = 0; round < 60; round++) {
-      Map<List<Integer>, Integer> chosen =
-          new TreeMap<>(java.util.Comparator.comparing(List::toString));
+      Map<List<Integer>, Integer> chosen = new TreeMap<>(Comparator.comparing(List::toString));
       Polynomial product = Polynomial.ONE;
       int count = random.nextInt(1, 6);
       for (int k = 0; k < count; k++) {
@@ -345,7 +347,7 @@ class RootEnclosuresTest {
 
   private static Polynomial polynomial(String descending) {
     long[] coefficients =
-        java.util.Arrays.stream(descending.trim().split(" ")).mapToLong(Long::parseLong).toArray();
+        Arrays.stream(descending.trim().split(" ")).mapToLong(Long::parseLong).toArray();
     return Polynomial.ofDescending(coefficients);
   }
 

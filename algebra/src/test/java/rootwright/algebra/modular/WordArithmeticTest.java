@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigInteger;
+import java.util.Arrays;
+import java.util.Random;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -52,7 +54,7 @@ class WordArithmeticTest {
   void longConvolutionsOfTheLargestResiduesDoNotOverflow() {
     OddModulus modulus = OddModulus.of((1L << 61) - 1);
     long[] largest = new long[500];
-    java.util.Arrays.fill(largest, modulus.modulus() - 1);
+    Arrays.fill(largest, modulus.modulus() - 1);
     long each = modulus.times(largest[0], largest[0]);
     for (int length = 0; length <= 500; length++) {
       assertThat(modulus.convolution(largest, 0, largest, 499, length))
@@ -127,14 +129,14 @@ class WordArithmeticTest {
     SplittableRandom random = new SplittableRandom(SEED);
     BigInteger[] wanted = new BigInteger[50];
     for (int k = 0; k < wanted.length; k++) {
-      BigInteger size = new BigInteger(170, new java.util.Random(random.nextLong()));
+      BigInteger size = new BigInteger(170, new Random(random.nextLong()));
       wanted[k] = k % 2 == 0 ? size : size.negate();
     }
     Lifting lifting = new Lifting(wanted.length);
     for (int number = 0; number < 3; number++) {
       OddModulus modulus = WordPrimes.get(number);
       long[] residues = new long[wanted.length];
-      java.util.Arrays.setAll(residues, k -> modulus.represent(wanted[k]));
+      Arrays.setAll(residues, k -> modulus.represent(wanted[k]));
       lifting.add(modulus, residues);
     }
     assertThat(lifting.range().bitLength()).isGreaterThan(171);

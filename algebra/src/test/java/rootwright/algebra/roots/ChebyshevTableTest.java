@@ -2,6 +2,7 @@ package rootwright.algebra.roots;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -74,8 +75,7 @@ class ChebyshevTableTest {
   @Test
   void factorsOfOneKindAreTheFactorsOfBothKinds() {
     for (int n = 1; n <= 4; n++) {
-      List<IrreducibleFactor> both =
-          new java.util.ArrayList<>(Factorisation.of(T.get(n + 1)).factors());
+      List<IrreducibleFactor> both = new ArrayList<>(Factorisation.of(T.get(n + 1)).factors());
       both.addAll(Factorisation.of(U.get(n)).factors());
       assertThat(Factorisation.of(U.get(2 * n + 1)).factors())
           .containsExactlyInAnyOrderElementsOf(both);

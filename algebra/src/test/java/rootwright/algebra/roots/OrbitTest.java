@@ -131,8 +131,7 @@ class OrbitTest {
     }
     // 12!/(6!·6!), by choosing the six that are added.
     assertThat(Orbit.of(alternating, 12).size()).isEqualTo(924);
-    RationalFunction quotient =
-        RationalFunction.of(rootwright.algebra.number.Rational.ONE).over(alternating);
+    RationalFunction quotient = RationalFunction.of(Rational.ONE).over(alternating);
     assertThat(Orbit.of(quotient, 12).size()).isEqualTo(924);
   }
 }

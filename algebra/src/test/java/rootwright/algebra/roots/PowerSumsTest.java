@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Random;
 import java.util.SplittableRandom;
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
@@ -65,8 +67,7 @@ class PowerSumsTest {
 
   @Test
   void powerSumsOfOneToTwentyAreTheSumsOfPowers() {
-    List<Rational> roots =
-        java.util.stream.LongStream.rangeClosed(1, 20).mapToObj(Rational::of).toList();
+    List<Rational> roots = LongStream.rangeClosed(1, 20).mapToObj(Rational::of).toList();
     assertThat(PowerSums.of(Polynomial.withRoots(roots)).upTo(4))
         .containsExactly(
             Rational.of(20),
@@ -126,8 +127,7 @@ class PowerSumsTest {
       Polynomial polynomial = Seed.polynomial(random, random.nextInt(1, 13)).primitive();
       PowerSums sums = PowerSums.of(polynomial);
       long k = random.nextLong(0, 200);
-      BigInteger m =
-          new BigInteger(1 + random.nextInt(90), new java.util.Random(round)).add(BigInteger.ONE);
+      BigInteger m = new BigInteger(1 + random.nextInt(90), new Random(round)).add(BigInteger.ONE);
       String context = "seed " + Seed.VALUE + ": S_" + k + " mod " + m + " of " + polynomial;
       PowerSumResidue residue = sums.modulo(BigInteger.valueOf(k), m);
       BigInteger lead = polynomial.numerator(polynomial.degree());

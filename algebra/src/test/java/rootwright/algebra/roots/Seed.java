@@ -1,5 +1,7 @@
 package rootwright.algebra.roots;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.SplittableRandom;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
@@ -17,7 +19,7 @@ final class Seed {
 
   /** A polynomial of this degree with small coefficients, not monic as a rule. */
   static Polynomial polynomial(SplittableRandom random, int degree) {
-    java.util.List<Rational> ascending = new java.util.ArrayList<>();
+    List<Rational> ascending = new ArrayList<>();
     for (int k = 0; k < degree; k++) {
       ascending.add(Rational.of(random.nextInt(-9, 10)));
     }

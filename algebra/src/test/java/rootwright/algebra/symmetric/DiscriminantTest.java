@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
@@ -95,8 +96,7 @@ class DiscriminantTest {
   @ParameterizedTest
   @CsvSource({"1 0 -15 4, 13068", "1 4 -11 6, 0", "1 -3 1 3 -2, 0", "-4 3 7 -2, 7441"})
   void publishedDiscriminantsAreReproduced(String coefficients, String printed) {
-    long[] descending =
-        java.util.Arrays.stream(coefficients.split(" ")).mapToLong(Long::parseLong).toArray();
+    long[] descending = Arrays.stream(coefficients.split(" ")).mapToLong(Long::parseLong).toArray();
     assertThat(Discriminant.of(Polynomial.ofDescending(descending)))
         .isEqualTo(Rational.parse(printed));
   }

@@ -6,11 +6,13 @@ import cc.redberry.rings.Rings;
 import cc.redberry.rings.bigint.BigInteger;
 import cc.redberry.rings.poly.univar.UnivariatePolynomial;
 import cc.redberry.rings.poly.univar.UnivariateResultants;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 
@@ -34,11 +36,7 @@ class RingsAgreementTest {
       int n = 2 + trial % 3;
       // A random monomial, symmetrised by adding its images under all renamings.
       int[] exponents = random.ints(n, 0, 5).toArray();
-      var one =
-          toRings(
-              MultivariatePolynomial.term(
-                  Rational.ONE, rootwright.algebra.polynomial.Monomial.of(exponents)),
-              n);
+      var one = toRings(MultivariatePolynomial.term(Rational.ONE, Monomial.of(exponents)), n);
       var sum = one.createZero();
       for (int[] images : permutations(n)) {
         var renamed = one.createOne();
@@ -68,7 +66,7 @@ class RingsAgreementTest {
   void girardWaringAgreesWithTheRecurrenceInTheLibrary() {
     int n = 5;
     var sums =
-        new java.util.ArrayList<
+        new ArrayList<
             cc.redberry.rings.poly.multivar.MultivariatePolynomial<
                 cc.redberry.rings.Rational<BigInteger>>>();
     var zero = toRings(MultivariatePolynomial.ZERO, n);

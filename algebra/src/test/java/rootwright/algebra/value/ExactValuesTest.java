@@ -7,7 +7,9 @@ import java.math.BigDecimal;
 import java.math.BigInteger;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
@@ -213,8 +215,8 @@ class ExactValuesTest {
   }
 
   private static List<Rational> reversed(List<Rational> list) {
-    List<Rational> copy = new java.util.ArrayList<>(list);
-    java.util.Collections.reverse(copy);
+    List<Rational> copy = new ArrayList<>(list);
+    Collections.reverse(copy);
     return copy;
   }
 

@@ -2,6 +2,7 @@ package rootwright.composing.blueprint;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
@@ -151,7 +152,7 @@ record CompiledAsk(Problem pattern, String kind, CompiledExpression expression, 
     MultivariatePolynomial above = expression.numerator().polynomial();
     MultivariatePolynomial below = expression.denominator().polynomial();
     long[] ones = new long[pattern.degree() + 1];
-    java.util.Arrays.fill(ones, 1);
+    Arrays.fill(ones, 1);
     return above.degree() <= 0 && below.degree() <= 0 ? expression.valueAt(ones) : Optional.empty();
   }
 

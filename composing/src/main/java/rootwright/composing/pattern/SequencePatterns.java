@@ -5,6 +5,7 @@ import static rootwright.composing.pattern.Written.statement;
 
 import java.util.List;
 import java.util.Optional;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.problem.Statement;
 
@@ -159,8 +160,7 @@ final class SequencePatterns {
     Polynomial polynomial = drawn(chance, scale);
     if (chance.flip()) {
       Polynomial lead = Polynomial.X.power(scale.degree());
-      polynomial =
-          lead.plus(polynomial.minus(lead).times(rootwright.algebra.number.Rational.of(prime)));
+      polynomial = lead.plus(polynomial.minus(lead).times(Rational.of(prime)));
     }
     return statement(polynomial, "are all power sums divisible by " + prime);
   }

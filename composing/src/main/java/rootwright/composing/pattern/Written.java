@@ -1,5 +1,6 @@
 package rootwright.composing.pattern;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -95,7 +96,7 @@ final class Written {
 
   /** Whether a whole number that is not negative is a square. */
   static boolean isSquare(long number) {
-    long root = java.math.BigInteger.valueOf(number).sqrt().longValueExact();
+    long root = BigInteger.valueOf(number).sqrt().longValueExact();
     return root * root == number;
   }
 }

@@ -13,6 +13,7 @@ import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.Test;
+import rootwright.algebra.number.Rational;
 import rootwright.composing.scan.ScanControl;
 import rootwright.composing.scan.ScanState;
 import rootwright.working.kind.Kinds;
@@ -137,7 +138,7 @@ class LongOrdersTest {
         Blueprint.of("Σ r^2", 5, 5, 1)
             .withPolynomial(
                 new PolynomialWish(5, 1_000, 1, 3, RootsWish.IRREDUCIBLE, new RealWish.All()))
-            .withAnswer(new AnswerWish.Wanted(rootwright.algebra.number.Rational.of(1)));
+            .withAnswer(new AnswerWish.Wanted(Rational.of(1)));
     long[] clock = {0};
     // A clock that ticks a microsecond a look, so that the estimate does not depend on the machine.
     OrderEstimate estimate = composer.estimate(hopeless, () -> clock[0] += 1_000, 50_000);

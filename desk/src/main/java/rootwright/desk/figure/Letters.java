@@ -14,6 +14,7 @@ import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.algebra.real.RealRootCount;
 import rootwright.working.answer.Answer;
@@ -133,7 +134,7 @@ final class Letters {
     for (MultivariatePolynomial coefficient : polynomial.coefficientsIn(0)) {
       ascending.add(coefficient.at(List.of(Rational.ZERO, at)));
     }
-    var there = rootwright.algebra.polynomial.Polynomial.ofAscending(ascending);
+    var there = Polynomial.ofAscending(ascending);
     return there.degree() == polynomial.degreeIn(0)
         && RealRootCount.of(there).withMultiplicity() == there.degree();
   }

@@ -9,6 +9,7 @@ import java.util.regex.Pattern;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.roots.PowerSums;
 
 /** Pictures of whole numbers that follow a recurrence, by their remainders. */
 final class Rings {
@@ -81,7 +82,7 @@ final class Rings {
   }
 
   private static List<Integer> sums(Polynomial polynomial, int modulus) {
-    return rootwright.algebra.roots.PowerSums.of(polynomial).upTo(polynomial.degree() - 1).stream()
+    return PowerSums.of(polynomial).upTo(polynomial.degree() - 1).stream()
         .map(sum -> sum.numerator().mod(BigInteger.valueOf(modulus)).intValueExact())
         .toList();
   }

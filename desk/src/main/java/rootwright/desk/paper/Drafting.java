@@ -6,6 +6,7 @@ import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.press.deliverable.MarkingScheme;
@@ -54,7 +55,7 @@ final class Drafting {
     for (Version version : versions) {
       List<String> marked = new ArrayList<>();
       for (PaperItem item : version.items()) {
-        String name = java.util.Objects.requireNonNull(names.get(item));
+        String name = Objects.requireNonNull(names.get(item));
         marked.add(name);
         int place = Integer.parseInt(name.replaceAll("\\D.*", ""));
         byPlace

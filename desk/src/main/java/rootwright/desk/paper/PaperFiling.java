@@ -3,6 +3,7 @@ package rootwright.desk.paper;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import rootwright.press.paper.Form;
 import rootwright.press.paper.Paper;
 import rootwright.press.paper.PaperItem;
@@ -23,7 +24,7 @@ final class PaperFiling {
   static FiledPaper of(FiledPaper filed, Paper paper) {
     Map<String, FiledItem> items = new LinkedHashMap<>(filed.items());
     for (Version version : paper.content().versions()) {
-      List<String> names = java.util.Objects.requireNonNull(filed.versions().get(version.mark()));
+      List<String> names = Objects.requireNonNull(filed.versions().get(version.mark()));
       for (int k = 0; k < names.size(); k++) {
         items.put(names.get(k), item(version.items().get(k)));
       }

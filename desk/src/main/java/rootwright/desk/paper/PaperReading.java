@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
@@ -94,7 +95,7 @@ final class PaperReading {
                     new Version(
                         mark,
                         names.stream()
-                            .map(name -> java.util.Objects.requireNonNull(items.get(name)))
+                            .map(name -> Objects.requireNonNull(items.get(name)))
                             .toList())));
     return new Paper(
         new Content(

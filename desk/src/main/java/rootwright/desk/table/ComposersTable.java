@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.atomic.AtomicBoolean;
+import java.util.function.BooleanSupplier;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.bank.shelf.Shelf;
 import rootwright.bank.shelf.ShelfTwin;
@@ -245,8 +246,7 @@ public final class ComposersTable {
    * @param stopped may stop it
    * @param book where its progress is kept, to go on from later
    */
-  public record Attention(
-      ComposingListener listener, java.util.function.BooleanSupplier stopped, ScanBook book) {
+  public record Attention(ComposingListener listener, BooleanSupplier stopped, ScanBook book) {
 
     /** Nobody listens. */
     public static final Attention NONE =
@@ -258,7 +258,7 @@ public final class ComposersTable {
     }
 
     /** The same with another say in stopping. */
-    public Attention until(java.util.function.BooleanSupplier other) {
+    public Attention until(BooleanSupplier other) {
       return new Attention(listener, other, book);
     }
 

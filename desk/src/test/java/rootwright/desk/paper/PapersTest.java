@@ -16,6 +16,7 @@ import rootwright.press.document.Layout;
 import rootwright.press.paper.BlockedException;
 import rootwright.press.paper.State;
 import rootwright.working.problem.Statement;
+import rootwright.working.route.ClassProfile;
 
 class PapersTest {
 
@@ -57,8 +58,8 @@ class PapersTest {
     assertThat(PaperFiling.of(read, paper)).isEqualTo(frozen);
   }
 
-  private static rootwright.working.route.ClassProfile everything() {
-    return rootwright.working.route.ClassProfile.EVERYTHING;
+  private static ClassProfile everything() {
+    return ClassProfile.EVERYTHING;
   }
 
   @Test

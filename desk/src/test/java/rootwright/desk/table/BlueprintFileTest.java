@@ -9,6 +9,8 @@ import com.fasterxml.jackson.dataformat.yaml.YAMLFactory;
 import com.networknt.schema.JsonSchema;
 import com.networknt.schema.JsonSchemaFactory;
 import com.networknt.schema.SpecVersion;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -47,8 +49,8 @@ class BlueprintFileTest {
     try {
       return JsonSchemaFactory.getInstance(SpecVersion.VersionFlag.V202012)
           .getSchema(Files.readString(PUBLISHED));
-    } catch (java.io.IOException missing) {
-      throw new java.io.UncheckedIOException(missing);
+    } catch (IOException missing) {
+      throw new UncheckedIOException(missing);
     }
   }
 

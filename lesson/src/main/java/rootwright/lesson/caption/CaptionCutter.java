@@ -1,6 +1,7 @@
 package rootwright.lesson.caption;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -57,7 +58,7 @@ public final class CaptionCutter {
     int n = units.size();
     long[] best = new long[n + 1];
     int[] from = new int[n + 1];
-    java.util.Arrays.fill(best, Long.MAX_VALUE / 4);
+    Arrays.fill(best, Long.MAX_VALUE / 4);
     best[0] = 0;
     for (int end = 1; end <= n; end++) {
       int length = -1;

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.lesson.narration.Script;
 import rootwright.lesson.plan.LessonLine;
 import rootwright.lesson.plan.LessonStep;
@@ -143,9 +144,7 @@ public final class ChalkPlan {
     }
 
     private static String written(LessonLine line) {
-      return line.shown()
-          .map(rootwright.algebra.notation.UnicodeWriter::write)
-          .orElseGet(() -> line.words().plain());
+      return line.shown().map(UnicodeWriter::write).orElseGet(() -> line.words().plain());
     }
   }
 }

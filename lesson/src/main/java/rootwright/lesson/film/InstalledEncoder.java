@@ -1,5 +1,6 @@
 package rootwright.lesson.film;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -33,7 +34,7 @@ final class InstalledEncoder implements FilmMaker {
   public boolean isHere() {
     String path = System.getenv("PATH");
     return path != null
-        && Stream.of(path.split(java.io.File.pathSeparator))
+        && Stream.of(path.split(File.pathSeparator))
             .anyMatch(folder -> Files.isExecutable(Path.of(folder, COMMAND)));
   }
 

@@ -4,6 +4,7 @@ import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Path2D;
@@ -82,7 +83,7 @@ public final class Painter {
     }
   }
 
-  private static void shape(java.awt.Shape shape, Mark.Fill fill, Ink ink, Graphics2D onto) {
+  private static void shape(Shape shape, Mark.Fill fill, Ink ink, Graphics2D onto) {
     if (fill == Mark.Fill.FULL || shape instanceof Ellipse2D) {
       onto.setColor(colour(fill == Mark.Fill.FULL ? ink : Ink.PAPER));
       onto.fill(shape);

@@ -2,6 +2,7 @@ package rootwright.lesson.picture;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.NormalForm;
 import rootwright.press.formula.Breaks;
@@ -16,8 +17,8 @@ final class Pieces {
   private static final double RELATION = 5 / 18.0;
   private static final double BINARY = 4 / 18.0;
 
-  private static final java.util.Set<String> RELATIONS =
-      java.util.Set.of("=", "\\ne", "<", "\\le", ">", "\\ge", "\\equiv");
+  private static final Set<String> RELATIONS =
+      Set.of("=", "\\ne", "<", "\\le", ">", "\\ge", "\\equiv");
 
   private final double size;
   private final double widest;

@@ -1,11 +1,13 @@
 package rootwright.lesson.picture;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.press.formula.Drawing;
@@ -62,7 +64,7 @@ public final class ProductTable {
         exponents.add(monomial.exponent(k));
       }
     }
-    exponents.sort(java.util.Comparator.reverseOrder());
+    exponents.sort(Comparator.reverseOrder());
     return exponents;
   }
 
@@ -75,8 +77,7 @@ public final class ProductTable {
       int kind,
       List<Mark> marks) {
     Formula formula =
-        PolynomialFormula.of(
-            MultivariatePolynomial.term(rootwright.algebra.number.Rational.ONE, monomial), names);
+        PolynomialFormula.of(MultivariatePolynomial.term(Rational.ONE, monomial), names);
     Drawing drawing =
         Engraver.engrave(
             FormulaScripts.USUAL.latex().apply(formula),

@@ -1,6 +1,9 @@
 package rootwright.lesson.picture;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import rootwright.algebra.enclosure.EnclosedRoot;
 import rootwright.algebra.enclosure.RootEnclosures;
@@ -76,7 +79,7 @@ public final class RootFigure {
 
   /** A third of the larger values may leave the figure, so that the middle is to be seen. */
   private static double tall(double[] values) {
-    double[] sizes = java.util.Arrays.stream(values).map(Math::abs).sorted().toArray();
+    double[] sizes = Arrays.stream(values).map(Math::abs).sorted().toArray();
     return Math.max(1e-9, sizes[sizes.length * 2 / 3]);
   }
 
@@ -105,8 +108,8 @@ public final class RootFigure {
   }
 
   private static double decimal(Rational value) {
-    return new java.math.BigDecimal(value.numerator())
-        .divide(new java.math.BigDecimal(value.denominator()), java.math.MathContext.DECIMAL64)
+    return new BigDecimal(value.numerator())
+        .divide(new BigDecimal(value.denominator()), MathContext.DECIMAL64)
         .doubleValue();
   }
 }

@@ -1,5 +1,6 @@
 package rootwright.lesson.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.Formula.Comparison;
@@ -20,7 +21,7 @@ final class Chain {
         && isFormula(relation.sides().get(1))
         && relation.sides().stream().skip(2).noneMatch(side -> side.contains(Chain::isLetter))) {
       Formula first = relation.sides().get(0);
-      List<Formula> numbers = new java.util.ArrayList<>(relation.sides());
+      List<Formula> numbers = new ArrayList<>(relation.sides());
       numbers.remove(1);
       return List.of(
           Formula.equation(first, relation.sides().get(1)),

@@ -6,6 +6,7 @@ import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaNames;
 import rootwright.algebra.notation.FormulaReader;
+import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
@@ -100,8 +101,7 @@ final class LineCheck {
     }
     try {
       Formula formula = FormulaReader.formula(written);
-      Optional<LineJudge.Known> same =
-          judge.known(rootwright.algebra.notation.PlainWriter.write(formula));
+      Optional<LineJudge.Known> same = judge.known(PlainWriter.write(formula));
       if (same.isPresent()) {
         return same;
       }

@@ -1,5 +1,6 @@
 package rootwright.lesson.plan;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import rootwright.algebra.notation.Formula;
@@ -25,7 +26,7 @@ interface LineJudge {
   Set<String> letters();
 
   /** The names of the roots, for a message. */
-  java.util.List<String> roots();
+  List<String> roots();
 
   /** Whether all sides are equal. */
   Verdict equal(Formula.Relation equation);

@@ -9,8 +9,10 @@ import java.util.Optional;
 import java.util.Set;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.lesson.text.Phrase;
 import rootwright.working.answer.Answer;
+import rootwright.working.ask.ProblemReader;
 import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 import rootwright.working.route.Working;
@@ -163,8 +165,7 @@ public final class PlanCheck {
     String key = step.polynomial() + ";" + step.find();
     Worked known = worked.get(key);
     if (known == null) {
-      Problem problem =
-          rootwright.working.ask.ProblemReader.read(Statement.of(step.polynomial(), step.find()));
+      Problem problem = ProblemReader.read(Statement.of(step.polynomial(), step.find()));
       known = new Worked(problem, solver.solve(problem));
       worked.put(key, known);
     }
@@ -252,8 +253,7 @@ public final class PlanCheck {
         polynomial instanceof Formula.Relation
             ? polynomial
             : Formula.equation(polynomial, Formula.number(0));
-    List<Formula> names =
-        solution.given().roots().stream().map(rootwright.algebra.notation.Formula::name).toList();
+    List<Formula> names = solution.given().roots().stream().map(Formula::name).toList();
     return Phrase.words("Let ")
         .then("", Phrase.of(names.size() == 1 ? names.get(0) : new Formula.Listing(names)))
         .then(names.size() == 1 ? " be the root of " : " be the roots of ", Phrase.of(equation))
@@ -277,7 +277,7 @@ public final class PlanCheck {
   private static LessonStep lessonStep(
       PlanStep step,
       Phrase statement,
-      Optional<rootwright.algebra.polynomial.Polynomial> polynomial,
+      Optional<Polynomial> polynomial,
       List<LessonLine> lines,
       List<String> roots) {
     return new LessonStep(

@@ -5,6 +5,7 @@ import java.util.List;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.working.ask.ProblemReader;
 import rootwright.working.problem.Problem;
 import rootwright.working.problem.Statement;
 import rootwright.working.proof.Boundary;
@@ -190,9 +191,7 @@ public final class PlanMaker {
   }
 
   private Solution solved(Exercise exercise) throws UnreadableException {
-    Problem problem =
-        rootwright.working.ask.ProblemReader.read(
-            Statement.of(exercise.polynomial(), exercise.find()));
+    Problem problem = ProblemReader.read(Statement.of(exercise.polynomial(), exercise.find()));
     return solver.solve(problem);
   }
 }

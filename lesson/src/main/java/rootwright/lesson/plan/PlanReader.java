@@ -1,6 +1,8 @@
 package rootwright.lesson.plan;
 
+import java.io.StringReader;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,7 +61,7 @@ public final class PlanReader {
     options.setAllowDuplicateKeys(false);
     options.setMaxAliasesForCollections(0);
     try {
-      Node node = new Yaml(new SafeConstructor(options)).compose(new java.io.StringReader(text));
+      Node node = new Yaml(new SafeConstructor(options)).compose(new StringReader(text));
       if (node instanceof MappingNode mapping) {
         return mapping;
       }
@@ -148,10 +150,7 @@ public final class PlanReader {
                       "",
                       "kinds are "
                           + String.join(
-                              ", ",
-                              java.util.Arrays.stream(StepKind.values())
-                                  .map(StepKind::word)
-                                  .toList()));
+                              ", ", Arrays.stream(StepKind.values()).map(StepKind::word).toList()));
                   return StepKind.AIM;
                 });
     List<PlanLine> lines = new ArrayList<>();

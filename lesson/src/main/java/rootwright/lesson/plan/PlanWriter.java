@@ -1,6 +1,7 @@
 package rootwright.lesson.plan;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /** Writes a plan as YAML 1.2, one thing a line, so that it can be edited by hand. */
@@ -77,7 +78,7 @@ public final class PlanWriter {
         PLAIN.matcher(value).matches()
             && !value.endsWith(" ")
             && !value.contains(" #")
-            && !RESERVED.contains(value.toLowerCase(java.util.Locale.ROOT));
+            && !RESERVED.contains(value.toLowerCase(Locale.ROOT));
     return plain ? value : "\"" + value.replace("\\", "\\\\").replace("\"", "\\\"") + "\"";
   }
 }

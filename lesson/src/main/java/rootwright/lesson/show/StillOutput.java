@@ -3,6 +3,7 @@ package rootwright.lesson.show;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -28,7 +29,7 @@ record StillOutput(String name, String title, String mediaType, Function<Picture
           "svg",
           "stills as SVG",
           "image/svg+xml",
-          picture -> SvgWriter.file(picture).getBytes(java.nio.charset.StandardCharsets.UTF_8));
+          picture -> SvgWriter.file(picture).getBytes(StandardCharsets.UTF_8));
 
   static final StillOutput PNG =
       new StillOutput("png", "stills as PNG, 1920 by 1080", "image/png", StillOutput::png);

@@ -3,6 +3,7 @@ package rootwright.lesson.slide;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import rootwright.lesson.picture.Board;
 import rootwright.lesson.picture.Entry;
 import rootwright.lesson.picture.Picture;
@@ -75,7 +76,7 @@ public final class DeckMaker {
     slides.add(board.finished());
   }
 
-  private static java.util.function.Consumer<LessonLine> carried(LessonStep step, Board board) {
+  private static Consumer<LessonLine> carried(LessonStep step, Board board) {
     return line ->
         board.add(
             new Entry(

@@ -2,6 +2,7 @@ package rootwright.lesson.text;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
@@ -101,7 +102,7 @@ public record Phrase(List<Part> parts) {
     all.set(
         0,
         new Part.Words(
-            first.text().substring(0, letter).toUpperCase(java.util.Locale.ROOT)
+            first.text().substring(0, letter).toUpperCase(Locale.ROOT)
                 + first.text().substring(letter)));
     return new Phrase(all);
   }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,7 +62,7 @@ class PlanEditTest {
         "roots: r, s, t | roots: r, s, r | stands twice"
       })
   void aBadEditIsNamedAtItsLine(String right, String wrong, String message) {
-    String edited = text.replaceFirst(java.util.regex.Pattern.quote(right), wrong);
+    String edited = text.replaceFirst(Pattern.quote(right), wrong);
     int line = line(edited, wrong);
     BadPlanException bad = catchThrowableOfType(BadPlanException.class, () -> lesson(edited));
 

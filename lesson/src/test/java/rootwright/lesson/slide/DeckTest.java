@@ -3,7 +3,10 @@ package rootwright.lesson.slide;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.image.BufferedImage;
+import java.io.StringReader;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -105,7 +108,7 @@ class DeckTest {
     assertThat(image.getHeight()).isEqualTo(1080);
     int paper = image.getRGB(2, 2);
     long inked =
-        java.util.stream.IntStream.range(0, 1920 * 1080)
+        IntStream.range(0, 1920 * 1080)
             .filter(k -> image.getRGB(k % 1920, k / 1920) != paper)
             .count();
     assertThat(inked).isGreaterThan(5_000);
@@ -129,11 +132,10 @@ class DeckTest {
   }
 
   private static String rootElement(String file) throws Exception {
-    javax.xml.parsers.DocumentBuilderFactory factory =
-        javax.xml.parsers.DocumentBuilderFactory.newInstance();
+    DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
     return factory
         .newDocumentBuilder()
-        .parse(new org.xml.sax.InputSource(new java.io.StringReader(file)))
+        .parse(new org.xml.sax.InputSource(new StringReader(file)))
         .getDocumentElement()
         .getNodeName();
   }

@@ -1,6 +1,7 @@
 package rootwright.press.document;
 
 import java.util.List;
+import java.util.function.Consumer;
 
 /**
  * One paper, ready for any output: the worksheet, the key, the solutions, a handout.
@@ -44,7 +45,7 @@ public record Document(
     return blocks.stream().flatMap(Block::withInner).mapMulti(Document::itemOnly).toList();
   }
 
-  private static void itemOnly(Block block, java.util.function.Consumer<Block.Item> to) {
+  private static void itemOnly(Block block, Consumer<Block.Item> to) {
     if (block instanceof Block.Item item) {
       to.accept(item);
     }

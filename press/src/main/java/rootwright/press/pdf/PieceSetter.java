@@ -1,6 +1,7 @@
 package rootwright.press.pdf;
 
 import java.util.List;
+import java.util.Locale;
 import rootwright.press.document.Piece;
 import rootwright.press.formula.Engraver;
 import rootwright.press.formula.Signs;
@@ -119,7 +120,7 @@ final class PieceSetter implements Piece.Cases<Double> {
             0,
             1,
             sign.linear(),
-            Character.getName(point).toLowerCase(java.util.Locale.ROOT));
+            Character.getName(point).toLowerCase(Locale.ROOT));
     FormulaObject.write(set, setting, into);
     return set.width();
   }

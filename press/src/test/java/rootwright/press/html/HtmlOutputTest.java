@@ -3,11 +3,17 @@ package rootwright.press.html;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.StringReader;
+import java.util.List;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.xml.sax.InputSource;
 import rootwright.press.Printed;
 import rootwright.press.Samples;
+import rootwright.press.document.Audience;
+import rootwright.press.document.Block;
+import rootwright.press.document.Document;
+import rootwright.press.document.Language;
+import rootwright.press.document.Layout;
 
 class HtmlOutputTest {
 
@@ -39,13 +45,13 @@ class HtmlOutputTest {
   @Test
   void aTitleFromAPersonIsNeverMarkup() {
     var paper =
-        new rootwright.press.document.Document(
+        new Document(
             "<script>alert('x')</script>",
-            rootwright.press.document.Language.ENGLISH,
-            rootwright.press.document.Audience.STUDENT,
-            rootwright.press.document.Layout.USUAL,
+            Language.ENGLISH,
+            Audience.STUDENT,
+            Layout.USUAL,
             Samples.IDENTITY,
-            java.util.List.of(rootwright.press.document.Block.paragraph("a < b & c")));
+            List.of(Block.paragraph("a < b & c")));
     assertThat(Printed.text("html", paper)).doesNotContain("<script>").contains("a &lt; b &amp; c");
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
+import java.math.BigInteger;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -187,7 +188,7 @@ class PdfOutputTest {
             .mapToObj(k -> Formula.number(1000 + k).times(Formula.name("x").power(k)))
             .toList();
     Formula wide = Formula.equation(Formula.sum(terms), Formula.number(0));
-    Formula number = Formula.number(java.math.BigInteger.valueOf(7).pow(300));
+    Formula number = Formula.number(BigInteger.valueOf(7).pow(300));
     Document paper =
         paper(
             Block.paragraph("In a line ", wide, " and on."),
@@ -219,7 +220,7 @@ class PdfOutputTest {
 
   @Test
   void aFormulaThatCanBeBrokenNowhereIsRefusedWithAReason() {
-    Formula long1 = Formula.number(java.math.BigInteger.valueOf(7).pow(400));
+    Formula long1 = Formula.number(BigInteger.valueOf(7).pow(400));
     assertThatThrownBy(
             () -> Printed.bytes("pdf", paper(new Block.Display(Formula.number(1).over(long1)))))
         .isInstanceOf(UnprintableException.class)

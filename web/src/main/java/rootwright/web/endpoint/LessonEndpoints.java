@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import java.util.UUID;
@@ -102,7 +103,7 @@ public final class LessonEndpoints {
               .objectNode()
               .put("name", file.name())
               .put("type", file.mediaType())
-              .put("base64", java.util.Base64.getEncoder().encodeToString(file.bytes()));
+              .put("base64", Base64.getEncoder().encodeToString(file.bytes()));
         });
   }
 

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
 import io.javalin.http.Context;
 import io.javalin.http.HttpResponseException;
+import java.io.IOException;
 import java.io.UncheckedIOException;
 import rootwright.web.reply.Fault;
 import rootwright.web.reply.FaultException;
@@ -43,7 +44,7 @@ public final class Reply {
         throw new FaultException(400, "no-object", "The request should be a JSON object.");
       }
       return body;
-    } catch (java.io.IOException unreadable) {
+    } catch (IOException unreadable) {
       throw new FaultException(400, "no-json", "The request is not readable JSON.");
     }
   }

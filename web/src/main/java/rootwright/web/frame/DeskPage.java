@@ -1,6 +1,7 @@
 package rootwright.web.frame;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /**
  * One page of the desk.
@@ -34,10 +35,7 @@ public record DeskPage(
   private static DeskPage of(
       String path, String name, String heading, String main, String... styles) {
     List<String> all =
-        java.util.stream.Stream.concat(
-                java.util.stream.Stream.of("paper", "statement", "working"),
-                java.util.stream.Stream.of(styles))
-            .toList();
+        Stream.concat(Stream.of("paper", "statement", "working"), Stream.of(styles)).toList();
     return new DeskPage(path, name, heading, main, main + "-page", all);
   }
 

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import rootwright.algebra.notation.UnreadableException;
 import rootwright.desk.Desk;
 import rootwright.web.DeskServer;
 import rootwright.web.DeskSettings;
@@ -50,7 +51,7 @@ class HardAskTest {
   }
 
   private static Solution heldBack(Statement statement, ClassProfile profile)
-      throws rootwright.algebra.notation.UnreadableException {
+      throws UnreadableException {
     if (statement.find().equals(HARD)) {
       try {
         while (true) {

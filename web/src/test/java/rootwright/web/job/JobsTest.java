@@ -14,6 +14,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.UUID;
 import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
 import java.util.logging.Level;
 import java.util.logging.Logger;
@@ -148,8 +149,7 @@ class JobsTest {
           }
           return RESULT;
         });
-    assertThat(interrupted.await(GUARD.toMillis(), java.util.concurrent.TimeUnit.MILLISECONDS))
-        .isTrue();
+    assertThat(interrupted.await(GUARD.toMillis(), TimeUnit.MILLISECONDS)).isTrue();
   }
 
   @Test
@@ -171,7 +171,7 @@ class JobsTest {
     assertThat(job.await(Duration.ofMillis(300))).isEmpty();
     job.leave(follower);
     assertThat(codeOf(job.await(GUARD).orElseThrow())).isEqualTo("stopped");
-    assertThat(ended.await(GUARD.toMillis(), java.util.concurrent.TimeUnit.MILLISECONDS)).isTrue();
+    assertThat(ended.await(GUARD.toMillis(), TimeUnit.MILLISECONDS)).isTrue();
   }
 
   @Test
@@ -190,7 +190,8 @@ class JobsTest {
         .hasSize(2)
         .satisfiesExactly(
             hungry -> assertThat(hungry).contains("\"too-large\"").contains("more memory"),
-            frugal -> assertThat(frugal).contains("\"stopped\""));
+            // it is told to stop and may have ended by itself before that is noted
+            frugal -> assertThat(frugal).containsAnyOf("\"stopped\"", "\"frugal\""));
   }
 
   @Test

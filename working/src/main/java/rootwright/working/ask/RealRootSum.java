@@ -1,5 +1,6 @@
 package rootwright.working.ask;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
@@ -14,8 +15,7 @@ import rootwright.working.problem.RootFunction;
 /** Asks of the form Σ f(real roots). */
 public final class RealRootSum {
 
-  private static final Formula REAL_ROOTS =
-      new Formula.Application("real roots", java.util.List.of());
+  private static final Formula REAL_ROOTS = new Formula.Application("real roots", List.of());
 
   private RealRootSum() {}
 

@@ -2,6 +2,8 @@ package rootwright.working.ask;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
@@ -129,8 +131,8 @@ final class SymmetricView {
     for (int k = 0; k < size; k++) {
       boxed[k] = parts[k];
     }
-    java.util.Arrays.sort(boxed, java.util.Comparator.reverseOrder());
-    int[] descending = java.util.Arrays.stream(boxed).mapToInt(Integer::intValue).toArray();
+    Arrays.sort(boxed, Comparator.reverseOrder());
+    int[] descending = Arrays.stream(boxed).mapToInt(Integer::intValue).toArray();
     return Partition.of(descending);
   }
 }

@@ -16,6 +16,7 @@ import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.value.ExactRoot;
 import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.ExactValues;
+import rootwright.algebra.value.RationalValue;
 import rootwright.working.answer.Answer;
 import rootwright.working.check.Verdict;
 import rootwright.working.check.second.RootsCheck;
@@ -29,7 +30,9 @@ import rootwright.working.solve.Given;
 import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
 import rootwright.working.solve.TwoChecks;
+import rootwright.working.step.Claim;
 import rootwright.working.step.Idea;
+import rootwright.working.step.NumberDomain;
 import rootwright.working.step.Step;
 import rootwright.working.subject.Inquiry;
 import rootwright.working.subject.Subject;
@@ -202,9 +205,7 @@ public final class DisguisedEquations implements Subject {
     if (all.stream().allMatch(Formula.Numeral.class::isInstance)) {
       return new Answer.Solutions(
           all.stream()
-              .<ExactValue>map(
-                  one ->
-                      new rootwright.algebra.value.RationalValue(((Formula.Numeral) one).value()))
+              .<ExactValue>map(one -> new RationalValue(((Formula.Numeral) one).value()))
               .toList());
     }
     return new Answer.FunctionOf(all.size() == 1 ? all.get(0) : new Formula.Listing(all));
@@ -231,8 +232,7 @@ public final class DisguisedEquations implements Subject {
               equations(letter, real.stream().map(ExactValue::toFormula).toList()),
               "the real roots",
               Idea.CASES,
-              new rootwright.working.step.Claim.SolutionSet(
-                  undressed.polynomial(), rootwright.working.step.NumberDomain.REAL, real)));
+              new Claim.SolutionSet(undressed.polynomial(), NumberDomain.REAL, real)));
     }
     for (Undressed.Rejected rejected : undressed.rejected()) {
       if (rejected.value().isReal()) {

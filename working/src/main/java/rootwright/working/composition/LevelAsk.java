@@ -1,5 +1,6 @@
 package rootwright.working.composition;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -89,7 +90,7 @@ record LevelAsk(Total total, String function, Rational level) {
 
   /** P applied to something. */
   Formula applied(Formula to) {
-    return new Formula.Application(function, java.util.List.of(to));
+    return new Formula.Application(function, List.of(to));
   }
 
   /** P(P(x)) = c. */

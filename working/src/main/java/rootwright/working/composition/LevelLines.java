@@ -5,6 +5,7 @@ import java.util.List;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.NormalForm;
 import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.route.NamedForm;
@@ -123,6 +124,6 @@ final class LevelLines {
   }
 
   private static String write(Formula formula) {
-    return rootwright.algebra.notation.UnicodeWriter.write(formula);
+    return UnicodeWriter.write(formula);
   }
 }

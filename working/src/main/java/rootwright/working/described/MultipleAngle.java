@@ -12,6 +12,7 @@ import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.problem.Angle;
+import rootwright.working.step.Claim;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
@@ -204,7 +205,7 @@ final class MultipleAngle {
             NormalForm.of(Formula.equation(shown, value)),
             reason,
             Idea.MULTIPLE_ANGLE,
-            new rootwright.working.step.Claim.Equal(setting, List.of(meant, value))));
+            new Claim.Equal(setting, List.of(meant, value))));
   }
 
   /** The rational value that f(n·q·π) has for every q; empty if there is none. */

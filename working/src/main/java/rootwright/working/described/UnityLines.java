@@ -7,6 +7,7 @@ import java.util.Set;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.NormalForm;
 import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.RationalValue;
@@ -26,7 +27,7 @@ final class UnityLines {
 
   static List<Step> of(Formula ask, AngleField field, Polynomial minimal, ExactValue value) {
     Formula zeta = Formula.name(AngleField.ZETA);
-    Formula angle = Angle.written(rootwright.algebra.number.Rational.of(2, field.order()));
+    Formula angle = Angle.written(Rational.of(2, field.order()));
     Formula meaning =
         new Formula.Application("cos", List.of(angle))
             .plus(

@@ -19,6 +19,7 @@ import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.RootNames;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.value.ExactRoot;
 import rootwright.algebra.value.ExactValue;
@@ -220,7 +221,7 @@ public final class ValuesAtAngles implements Subject {
         && formula instanceof Formula.Power raised
         && atoms.contains(raised.base())
         && raised.exponent() instanceof Formula.Numeral exponent
-        && exponent.value().over(rootwright.algebra.number.Rational.TWO).isInteger()) {
+        && exponent.value().over(Rational.TWO).isInteger()) {
       Formula name = Formula.name(names.get(atoms.indexOf(raised.base())));
       int half = exponent.value().intValueExact() / 2;
       return half == 1 ? name : name.power(half);

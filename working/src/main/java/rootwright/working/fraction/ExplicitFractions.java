@@ -1,10 +1,12 @@
 package rootwright.working.fraction;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 
@@ -94,9 +96,9 @@ record ExplicitFractions(String x, Polynomial above, Polynomial below, List<Part
     for (MultivariatePolynomial equation : equations()) {
       List<Rational> row = new ArrayList<>();
       for (int k = 1; k <= n; k++) {
-        row.add(equation.coefficient(rootwright.algebra.polynomial.Monomial.power(k, 1)));
+        row.add(equation.coefficient(Monomial.power(k, 1)));
       }
-      row.add(equation.coefficient(rootwright.algebra.polynomial.Monomial.ONE).negate());
+      row.add(equation.coefficient(Monomial.ONE).negate());
       rows.add(row);
     }
     int rank = 0;
@@ -108,7 +110,7 @@ record ExplicitFractions(String x, Polynomial above, Polynomial below, List<Part
       if (pivot == rows.size()) {
         return Optional.empty();
       }
-      java.util.Collections.swap(rows, rank, pivot);
+      Collections.swap(rows, rank, pivot);
       Rational lead = rows.get(rank).get(column);
       rows.get(rank).replaceAll(entry -> entry.over(lead));
       for (int row = 0; row < rows.size(); row++) {

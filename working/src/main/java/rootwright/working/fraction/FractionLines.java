@@ -9,7 +9,9 @@ import rootwright.algebra.factor.IrreducibleFactor;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.NormalForm;
 import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.step.Claim;
 import rootwright.working.step.Idea;
@@ -196,7 +198,7 @@ final class FractionLines {
     var equation = fractions.equations().get(row);
     List<Formula> terms = new ArrayList<>();
     for (int k = 0; k < fractions.letters().size(); k++) {
-      Rational c = equation.coefficient(rootwright.algebra.polynomial.Monomial.power(k + 1, 1));
+      Rational c = equation.coefficient(Monomial.power(k + 1, 1));
       Formula letter = Formula.name(fractions.letters().get(k));
       if (!c.isZero()) {
         terms.add(
@@ -211,8 +213,7 @@ final class FractionLines {
     String which =
         power == 0
             ? "the constant terms"
-            : "the coefficients of "
-                + rootwright.algebra.notation.UnicodeWriter.write(power == 1 ? x : x.power(power));
+            : "the coefficients of " + UnicodeWriter.write(power == 1 ? x : x.power(power));
     return Step.equation(
         setting, Idea.READ_COEFFICIENTS, which, NormalForm.of(Formula.sum(terms)), number);
   }
@@ -228,7 +229,7 @@ final class FractionLines {
   }
 
   private static String write(Formula formula) {
-    return rootwright.algebra.notation.UnicodeWriter.write(formula);
+    return UnicodeWriter.write(formula);
   }
 
   /** All letters, and that nothing else solves the equations. */

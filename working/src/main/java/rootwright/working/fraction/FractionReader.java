@@ -1,7 +1,9 @@
 package rootwright.working.fraction;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -17,6 +19,7 @@ import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.working.subject.Inquiry;
@@ -203,7 +206,7 @@ final class FractionReader {
     List<ExplicitFractions.Part> parts = new ArrayList<>();
     List<IrreducibleFactor> factors = new ArrayList<>(Factorisation.of(below).factors());
     factors.sort(
-        java.util.Comparator.comparingInt((IrreducibleFactor one) -> one.polynomial().degree())
+        Comparator.comparingInt((IrreducibleFactor one) -> one.polynomial().degree())
             .thenComparing(one -> root(one.polynomial()).absolute())
             .thenComparing(one -> root(one.polynomial())));
     int next = 0;
@@ -228,14 +231,14 @@ final class FractionReader {
   }
 
   private static RationalFunction function(Formula whole, String x) throws UnreadableException {
-    return FormulaExpansion.expand(whole, java.util.Map.of(x, 0));
+    return FormulaExpansion.expand(whole, Map.of(x, 0));
   }
 
   private static Polynomial inX(RationalFunction function, boolean above) {
     var side = above ? function.numerator() : function.denominator();
     List<Rational> ascending = new ArrayList<>();
     for (int k = 0; k <= side.degreeIn(0); k++) {
-      ascending.add(side.coefficient(rootwright.algebra.polynomial.Monomial.power(0, k)));
+      ascending.add(side.coefficient(Monomial.power(0, k)));
     }
     return Polynomial.ofAscending(ascending);
   }

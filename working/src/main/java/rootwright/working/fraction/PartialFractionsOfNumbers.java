@@ -134,14 +134,14 @@ public final class PartialFractionsOfNumbers implements Subject {
   /** The line for an expression in the letters, if one is asked. */
   private static List<Step> last(
       FractionReader.Read read, Map<String, Rational> values, Answer answer) {
-    if (read.ask().isEmpty() || !(answer instanceof Answer.Exact)) {
+    if (read.ask().isEmpty() || !(answer instanceof Answer.Exact exact)) {
       return List.of();
     }
     Setting setting = Setting.ofLetters(List.of());
     for (Map.Entry<String, Rational> value : values.entrySet()) {
       setting = setting.withDefinition(value.getKey(), Formula.number(value.getValue()));
     }
-    Formula value = ((Answer.Exact) answer).value().toFormula();
+    Formula value = exact.value().toFormula();
     return List.of(Step.equation(setting, Idea.ARITHMETIC, "put in", read.ask().get(), value));
   }
 

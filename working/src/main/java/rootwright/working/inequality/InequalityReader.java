@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -101,7 +102,7 @@ final class InequalityReader {
 
   private static Inequality read(
       Inquiry inquiry,
-      TreeSet<String> names,
+      Set<String> names,
       Formula.Relation claim,
       Formula difference,
       boolean strict,

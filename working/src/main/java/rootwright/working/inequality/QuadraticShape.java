@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.NormalForm;
 import rootwright.algebra.notation.UnicodeWriter;
@@ -57,7 +58,7 @@ record QuadraticShape(List<Formula> quantities, Optional<List<List<Rational>>> f
       }
       constant |= degree < 2;
     }
-    List<Integer> order = new ArrayList<>(new java.util.TreeSet<>(places.keySet()));
+    List<Integer> order = new ArrayList<>(new TreeSet<>(places.keySet()));
     int n = order.size() + (constant ? 1 : 0);
     List<List<Rational>> form = new ArrayList<>();
     for (int i = 0; i < n; i++) {

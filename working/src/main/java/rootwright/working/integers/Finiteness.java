@@ -6,9 +6,11 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import rootwright.algebra.factor.RationalRoots;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
+import rootwright.algebra.value.RationalValue;
 
 /** Why only finitely many values of the letter can give integer roots. */
 sealed interface Finiteness {
@@ -82,7 +84,7 @@ sealed interface Finiteness {
               return usable
                   ? Optional.<Finiteness>of(new LetterDropsOut(c.numerator(), value.numerator()))
                       .stream()
-                  : java.util.stream.Stream.<Finiteness>empty();
+                  : Stream.<Finiteness>empty();
             })
         .findFirst();
   }
@@ -132,10 +134,7 @@ sealed interface Finiteness {
 
   /** The letter must be a number of the kind that is said. */
   private static boolean accepted(LetterProblem problem, Rational k) {
-    return problem
-        .domain()
-        .map(domain -> domain.contains(new rootwright.algebra.value.RationalValue(k)))
-        .orElse(true);
+    return problem.domain().map(domain -> domain.contains(new RationalValue(k))).orElse(true);
   }
 
   private static List<Found> tidy(List<Found> found) {

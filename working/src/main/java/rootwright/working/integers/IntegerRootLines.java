@@ -9,6 +9,7 @@ import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.route.Combination;
 import rootwright.working.step.Idea;
 import rootwright.working.step.Setting;
@@ -133,10 +134,7 @@ final class IntegerRootLines {
       if (!factors.contains(power)) {
         factors.add(power);
       }
-      rest =
-          rest.divide(
-                  rootwright.algebra.polynomial.Polynomial.withRoots(List.of(Rational.of(root))))
-              .quotient();
+      rest = rest.divide(Polynomial.withRoots(List.of(Rational.of(root)))).quotient();
     }
     List<Formula> all = new ArrayList<>();
     all.add(PolynomialFormula.of(rest, problem.unknown()));

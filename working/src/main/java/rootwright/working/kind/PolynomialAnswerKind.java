@@ -1,5 +1,6 @@
 package rootwright.working.kind;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
@@ -56,7 +57,7 @@ final class PolynomialAnswerKind implements Kind {
     if (image instanceof ImagePolynomial.Refused refused) {
       return BeyondLimits.refused(name(), problem.asking(map), refused.why(), refused.bySize());
     }
-    List<Warning> warnings = new java.util.ArrayList<>(PolynomialGate.warnings(problem));
+    List<Warning> warnings = new ArrayList<>(PolynomialGate.warnings(problem));
     if (image instanceof ImagePolynomial.None none) {
       Answer answer = new Answer.None(none.why());
       warnings.add(

@@ -1,5 +1,6 @@
 package rootwright.working.kind;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
@@ -48,7 +49,7 @@ final class ReduceKind implements Kind {
     Problem inside = problem.asking(expression);
     Asked asked = AskedReader.read(inside);
     Valuation valuation = Valuation.of(expression, problem.setting());
-    List<Warning> warnings = new java.util.ArrayList<>();
+    List<Warning> warnings = new ArrayList<>();
     Polynomial reduced;
     String root = asked.singleRootName().orElse(problem.roots().get(0));
     if (valuation instanceof Valuation.InOneRoot one) {

@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.FormulaExpansion;
 import rootwright.algebra.notation.FormulaReader;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
@@ -74,8 +75,7 @@ final class ConditionText {
 
   private static Optional<Rational> rational(Formula formula) {
     try {
-      return Optional.of(
-          rootwright.algebra.notation.FormulaExpansion.polynomial(formula, "x").coefficient(0));
+      return Optional.of(FormulaExpansion.polynomial(formula, "x").coefficient(0));
     } catch (UnreadableException none) {
       return Optional.empty();
     }

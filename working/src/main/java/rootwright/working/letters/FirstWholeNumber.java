@@ -1,5 +1,6 @@
 package rootwright.working.letters;
 
+import java.util.List;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.value.ExactValue;
 import rootwright.working.answer.Answer;
@@ -40,7 +41,6 @@ record FirstWholeNumber(String side, ExactValue number) implements RouteOn<Regio
         Idea.DOMAIN,
         "the %s whole number among them".formatted(side),
         Formula.equation(Formula.name(asked.letter()), number.toFormula()));
-    return new Attempt.Worked(
-        title(), lines.steps(), new Answer.Exact(number), java.util.List.of());
+    return new Attempt.Worked(title(), lines.steps(), new Answer.Exact(number), List.of());
   }
 }

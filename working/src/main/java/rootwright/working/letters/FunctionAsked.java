@@ -1,5 +1,7 @@
 package rootwright.working.letters;
 
+import java.util.List;
+import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.polynomial.RationalFunction;
 
@@ -18,10 +20,10 @@ record FunctionAsked(LetteredProblem problem, Formula expression, RationalFuncti
   }
 
   /** The same expression of the roots of another polynomial; null-free: empty if there is none. */
-  static java.util.Optional<RationalFunction> valueOf(
-      Formula expression, LetteredPolynomial polynomial, java.util.List<String> names) {
+  static Optional<RationalFunction> valueOf(
+      Formula expression, LetteredPolynomial polynomial, List<String> names) {
     if (polynomial.degree() != names.size()) {
-      return java.util.Optional.empty();
+      return Optional.empty();
     }
     LetteredRoots roots = new LetteredRoots(polynomial);
     return roots

@@ -3,10 +3,12 @@ package rootwright.working.letters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.symmetric.SymmetricQuotient;
@@ -52,7 +54,7 @@ final class FunctionRoutes {
     public Attempt attempt(FunctionAsked asked) {
       LetteredProblem problem = asked.problem();
       if (LetterEquations.mentions(
-          asked.expression(), java.util.Set.copyOf(problem.polynomial().letters()))) {
+          asked.expression(), Set.copyOf(problem.polynomial().letters()))) {
         return new Attempt.Declined("a letter stands in the ask itself");
       }
       int n = problem.polynomial().degree();
@@ -192,7 +194,7 @@ final class FunctionRoutes {
       lines.add(
           asked.problem().setting(),
           Idea.EVALUATE,
-          "put " + rootwright.algebra.notation.UnicodeWriter.write(body.get().point()) + " into P",
+          "put " + UnicodeWriter.write(body.get().point()) + " into P",
           value,
           InLetters.formula(
               FunctionAsked.valueOf(value, polynomial, asked.problem().roots()).orElseThrow(),

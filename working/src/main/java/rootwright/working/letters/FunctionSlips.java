@@ -2,6 +2,7 @@ package rootwright.working.letters;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.working.answer.Answer;
@@ -27,9 +28,7 @@ final class FunctionSlips {
 
   /** Another polynomial is taken. */
   private record Misread(
-      String name,
-      String text,
-      java.util.function.Function<LetteredPolynomial, Optional<LetteredPolynomial>> taken)
+      String name, String text, Function<LetteredPolynomial, Optional<LetteredPolynomial>> taken)
       implements SlipOn<FunctionAsked> {
     @Override
     public Idea spot() {

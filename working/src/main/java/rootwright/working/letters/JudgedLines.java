@@ -13,6 +13,7 @@ import rootwright.working.step.Claim;
 import rootwright.working.step.Idea;
 import rootwright.working.step.NumberDomain;
 import rootwright.working.step.RootPlace;
+import rootwright.working.step.Setting;
 import rootwright.working.step.Step;
 
 /** The lines at the end of a working that finds a letter: what is kept, what is thrown out, why. */
@@ -122,7 +123,7 @@ final class JudgedLines {
         .ifPresent(
             factors ->
                 lines.add(
-                    rootwright.working.step.Setting.ofLetters(List.of(letter)),
+                    Setting.ofLetters(List.of(letter)),
                     Idea.ARITHMETIC,
                     "factor",
                     written,

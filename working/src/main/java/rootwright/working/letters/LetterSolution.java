@@ -3,7 +3,11 @@ package rootwright.working.letters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import rootwright.algebra.factor.Factorisation;
+import rootwright.algebra.factor.IrreducibleFactor;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.NormalForm;
+import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
@@ -136,23 +140,20 @@ record LetterSolution(
     }
     List<Formula> factors = new ArrayList<>();
     Rational lead = polynomial.lead();
-    for (rootwright.algebra.factor.IrreducibleFactor factor :
-        rootwright.algebra.factor.Factorisation.of(polynomial).factors()) {
+    for (IrreducibleFactor factor : Factorisation.of(polynomial).factors()) {
       Polynomial primitive = factor.polynomial().primitive();
       lead = lead.over(primitive.lead().power(factor.multiplicity()));
-      Formula written = rootwright.algebra.notation.PolynomialFormula.of(primitive, letter);
+      Formula written = PolynomialFormula.of(primitive, letter);
       factors.add(factor.multiplicity() == 1 ? written : written.power(factor.multiplicity()));
     }
     if (factors.size() == 1 && polynomial.primitive().equals(polynomial)) {
       return Optional.empty();
     }
     if (lead.equals(Rational.MINUS_ONE)) {
-      return Optional.of(
-          rootwright.algebra.notation.NormalForm.of(
-              new Formula.Negative(Formula.product(factors))));
+      return Optional.of(NormalForm.of(new Formula.Negative(Formula.product(factors))));
     } else if (!lead.isOne()) {
       factors.add(0, Formula.number(lead));
     }
-    return Optional.of(rootwright.algebra.notation.NormalForm.of(Formula.product(factors)));
+    return Optional.of(NormalForm.of(Formula.product(factors)));
   }
 }

@@ -3,7 +3,9 @@ package rootwright.working.letters;
 import java.math.BigInteger;
 import java.util.List;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.PlainWriter;
 import rootwright.algebra.notation.SomeFormulaCases;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.working.problem.WholeNumber;
 
@@ -129,9 +131,7 @@ final class LetteredEvaluation extends SomeFormulaCases<RationalFunction> {
               .times(point)
               .plus(
                   RationalFunction.of(
-                      roots
-                          .inner(polynomial.coefficient(power))
-                          .times(rootwright.algebra.number.Rational.of(factor))));
+                      roots.inner(polynomial.coefficient(power)).times(Rational.of(factor))));
     }
     return value;
   }
@@ -140,7 +140,7 @@ final class LetteredEvaluation extends SomeFormulaCases<RationalFunction> {
   protected RationalFunction otherwise(Formula formula) {
     throw new BeyondLettersException(
         "“%s” cannot be worked out with letters in the coefficients"
-            .formatted(rootwright.algebra.notation.PlainWriter.write(formula)));
+            .formatted(PlainWriter.write(formula)));
   }
 
   private static int small(Formula exponent) {

@@ -1,6 +1,7 @@
 package rootwright.working.letters;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import rootwright.algebra.notation.Formula;
@@ -67,7 +68,7 @@ public record LetteredPolynomial(
   /** The polynomial with numbers put for all letters; its degree may be lower. */
   public Polynomial at(Map<String, Rational> numbers) {
     Rational[] ascending = new Rational[degree() + 1];
-    java.util.Arrays.fill(ascending, Rational.ZERO);
+    Arrays.fill(ascending, Rational.ZERO);
     polynomial
         .terms()
         .forEach(

@@ -6,7 +6,10 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 
@@ -43,8 +46,7 @@ final class LetteredRoots {
           k == degree
               ? MultivariatePolynomial.ONE
               : number
-                  ? coefficient.times(
-                      lead.coefficient(rootwright.algebra.polynomial.Monomial.ONE).reciprocal())
+                  ? coefficient.times(lead.coefficient(Monomial.ONE).reciprocal())
                   : coefficient.times(lead.power(degree - 1 - k)));
     }
     tower = new LetteredTower(degree <= HIGHEST_DEGREE ? monic : linear());
@@ -116,14 +118,12 @@ final class LetteredRoots {
   /** The power sums of the adjoined roots up to k. */
   private List<MultivariatePolynomial> powerSums(int k) {
     List<MultivariatePolynomial> sums = new ArrayList<>();
-    sums.add(MultivariatePolynomial.constant(rootwright.algebra.number.Rational.of(degree)));
+    sums.add(MultivariatePolynomial.constant(Rational.of(degree)));
     for (int m = 1; m <= k; m++) {
       MultivariatePolynomial sum = MultivariatePolynomial.ZERO;
       for (int j = 1; j <= Math.min(m, degree); j++) {
         MultivariatePolynomial before =
-            j == m
-                ? MultivariatePolynomial.constant(rootwright.algebra.number.Rational.of(m))
-                : sums.get(m - j);
+            j == m ? MultivariatePolynomial.constant(Rational.of(m)) : sums.get(m - j);
         sum = sum.minus(monic.get(degree - j).times(before));
       }
       requireShort(sum);
@@ -190,9 +190,9 @@ final class LetteredRoots {
    * @return empty if it is not
    * @throws BeyondLettersException if a denominator is zero for all letters
    */
-  java.util.Optional<RationalFunction> constant(RationalFunction value) {
+  Optional<RationalFunction> constant(RationalFunction value) {
     if (rootsIn(value).isEmpty()) {
-      return java.util.Optional.of(value.lowestTerms());
+      return Optional.of(value.lowestTerms());
     }
     requireTower();
     RationalFunction lowest = value.lowestTerms();
@@ -206,9 +206,7 @@ final class LetteredRoots {
         }
       }
     }
-    return tower.isFreeOfRoots(over)
-        ? java.util.Optional.of(quotient(over, under))
-        : java.util.Optional.empty();
+    return tower.isFreeOfRoots(over) ? Optional.of(quotient(over, under)) : Optional.empty();
   }
 
   /** The numbers of the roots that occur. */

@@ -10,6 +10,7 @@ import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaExpansion;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.algebra.value.ExactRoot;
@@ -75,8 +76,7 @@ final class NameTheRoots implements RouteOn<LettersAsked> {
     LetteredProblem problem = asked.problem();
     int n = problem.polynomial().degree();
     String s = problem.roots().get(1);
-    RationalFunction second =
-        RationalFunction.of(rootwright.algebra.polynomial.MultivariatePolynomial.unknown(1));
+    RationalFunction second = RationalFunction.of(MultivariatePolynomial.unknown(1));
     LetterLines lines = new LetterLines();
     known.forEach(k -> vieta.write(lines, k));
     lines.argue(
@@ -186,8 +186,7 @@ final class NameTheRoots implements RouteOn<LettersAsked> {
       if (function.numerator().degreeIn(0) != 1) {
         return Optional.empty();
       }
-      List<rootwright.algebra.polynomial.MultivariatePolynomial> parts =
-          function.numerator().coefficientsIn(0);
+      List<MultivariatePolynomial> parts = function.numerator().coefficientsIn(0);
       return Optional.of(new RationalFunction(parts.get(0).negate(), parts.get(1)).lowestTerms());
     } catch (UnreadableException otherNames) {
       return Optional.empty();

@@ -2,6 +2,7 @@ package rootwright.working.letters;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.enclosure.BallContainsZeroException;
 import rootwright.algebra.enclosure.ComplexBall;
@@ -66,8 +67,7 @@ final class NumberAt {
   /** The polynomial at a rational number. */
   Optional<Polynomial> rational() {
     return number instanceof RationalValue rational
-        ? Optional.of(
-            polynomial.at(java.util.Map.of(polynomial.letters().get(0), rational.number())))
+        ? Optional.of(polynomial.at(Map.of(polynomial.letters().get(0), rational.number())))
         : Optional.empty();
   }
 

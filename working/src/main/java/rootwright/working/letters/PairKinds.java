@@ -7,9 +7,11 @@ import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
+import rootwright.algebra.roots.Resultant;
 import rootwright.algebra.value.ExactRoot;
 import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.ExactValues;
@@ -76,8 +78,7 @@ final class PairKinds {
     boolean number = value.isPolynomial() && value.numerator().isConstant();
     Answer answer =
         number
-            ? Answer.exact(
-                value.numerator().coefficient(rootwright.algebra.polynomial.Monomial.ONE))
+            ? Answer.exact(value.numerator().coefficient(Monomial.ONE))
             : new Answer.FunctionOf(written);
     return solution("resultant", problem, answer, List.of(), second)
         .with(
@@ -197,7 +198,7 @@ final class PairKinds {
       warnings.add(new Warning(WarningCode.NO_PARAMETER, "The two polynomials share no root."));
     }
     if (restA.degree() >= 1 && restB.degree() >= 1) {
-      Rational apart = rootwright.algebra.roots.Resultant.of(restA, restB);
+      Rational apart = Resultant.of(restA, restB);
       checks.require(
           problem.ask().shown(),
           new Claim.Equal(

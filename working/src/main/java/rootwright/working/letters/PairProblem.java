@@ -1,6 +1,7 @@
 package rootwright.working.letters;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.polynomial.Polynomial;
@@ -97,12 +98,12 @@ record PairProblem(
 
   /** The first polynomial, which has no letters. */
   Polynomial firstNumeric() {
-    return first.at(java.util.Map.of());
+    return first.at(Map.of());
   }
 
   /** The second polynomial, which has no letters. */
   Polynomial secondNumeric() {
-    return second.at(java.util.Map.of());
+    return second.at(Map.of());
   }
 
   Given given() {

@@ -1,5 +1,6 @@
 package rootwright.working.letters;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashSet;
@@ -128,9 +129,7 @@ final class PairReader {
             ? 1
             : NUMBERS.containsKey(count)
                 ? NUMBERS.getOrDefault(count, 1)
-                : new java.math.BigInteger(count)
-                    .min(java.math.BigInteger.valueOf(99))
-                    .intValueExact();
+                : new BigInteger(count).min(BigInteger.valueOf(99)).intValueExact();
     return new PairProblem.CommonRoots(Optional.of(number));
   }
 

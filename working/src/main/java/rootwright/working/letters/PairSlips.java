@@ -1,5 +1,6 @@
 package rootwright.working.letters;
 
+import java.math.BigInteger;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -115,7 +116,7 @@ final class PairSlips {
     if (k == 0) {
       return Optional.of(Rational.ONE);
     }
-    return sums.exact(java.math.BigInteger.valueOf(k)) instanceof PowerSum.Exact exact
+    return sums.exact(BigInteger.valueOf(k)) instanceof PowerSum.Exact exact
         ? Optional.of(exact.value())
         : Optional.empty();
   }

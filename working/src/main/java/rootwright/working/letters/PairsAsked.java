@@ -1,5 +1,7 @@
 package rootwright.working.letters;
 
+import java.util.List;
+import java.util.Map;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
@@ -34,11 +36,7 @@ record PairsAsked(PairProblem problem, Formula.Aggregate aggregate, Rational val
   /** The setting of formulas about the first polynomial, in which B is the second. */
   Setting setting() {
     return new Setting(
-        first(),
-        java.util.List.of(firstName()),
-        java.util.Map.of("A", first(), "B", second()),
-        java.util.Map.of(),
-        java.util.List.of());
+        first(), List.of(firstName()), Map.of("A", first(), "B", second()), Map.of(), List.of());
   }
 
   /** The claim that the aggregate is equal to a formula about the first polynomial. */

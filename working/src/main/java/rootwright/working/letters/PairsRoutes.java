@@ -1,11 +1,14 @@
 package rootwright.working.letters;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaExpansion;
+import rootwright.algebra.notation.NormalForm;
+import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
@@ -78,7 +81,7 @@ final class PairsRoutes {
       int n = asked.first().degree();
       int m = b.degree();
       Rational scale = c.negate().power(n * m).over(b.lead().power(n));
-      Formula point = rootwright.algebra.notation.PolynomialFormula.of(p, asked.firstName());
+      Formula point = PolynomialFormula.of(p, asked.firstName());
       Formula values =
           new Formula.Aggregate(
               Formula.Aggregate.Operation.PRODUCT, new Formula.Application("B", List.of(point)));
@@ -90,8 +93,7 @@ final class PairsRoutes {
       line(lines, asked, Idea.EVALUATE, "multiply over all " + asked.secondName(), side);
       Polynomial composed = b.compose(p);
       Polynomial reduced = composed.remainder(asked.first());
-      Formula written =
-          rootwright.algebra.notation.PolynomialFormula.of(reduced, asked.firstName());
+      Formula written = PolynomialFormula.of(reduced, asked.firstName());
       lines.add(
           asked.setting(),
           Idea.REDUCE,
@@ -182,7 +184,7 @@ final class PairsRoutes {
       if (k == 0) {
         return Optional.of(Rational.of(polynomial.degree()));
       }
-      PowerSum sum = PowerSums.of(polynomial).exact(java.math.BigInteger.valueOf(k));
+      PowerSum sum = PowerSums.of(polynomial).exact(BigInteger.valueOf(k));
       if (!(sum instanceof PowerSum.Exact exact)) {
         return Optional.empty();
       }
@@ -199,7 +201,7 @@ final class PairsRoutes {
 
   private static void line(
       LetterLines lines, PairsAsked asked, Idea idea, String reason, Formula side) {
-    Formula normal = rootwright.algebra.notation.NormalForm.of(side);
+    Formula normal = NormalForm.of(side);
     lines.write(
         new Step(Formula.equation(asked.aggregate(), normal), reason, idea, asked.claim(normal)));
   }

@@ -1,5 +1,6 @@
 package rootwright.working.letters;
 
+import java.math.BigInteger;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -18,7 +19,7 @@ final class PowerAsked {
         && (family.letter().equals("S") || family.letter().equals("p"))) {
       return WholeNumber.of(family.index())
           .filter(k -> k.signum() > 0 && k.bitLength() < 16)
-          .map(java.math.BigInteger::intValueExact);
+          .map(BigInteger::intValueExact);
     } else if (formula instanceof Formula.Aggregate aggregate
         && aggregate.operation() == Formula.Aggregate.Operation.SUM) {
       return power(aggregate.body(), new HashSet<>(roots));
@@ -45,7 +46,7 @@ final class PowerAsked {
         && left.remove(name.spelling())) {
       return WholeNumber.of(power.exponent())
           .filter(k -> k.signum() > 0 && k.bitLength() < 16)
-          .map(java.math.BigInteger::intValueExact);
+          .map(BigInteger::intValueExact);
     }
     return Optional.empty();
   }

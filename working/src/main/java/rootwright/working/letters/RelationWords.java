@@ -3,6 +3,7 @@ package rootwright.working.letters;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -402,9 +403,7 @@ final class RelationWords {
     }
     Optional<Formula> rest = ask(matcher.group("rest"));
     String factor = matcher.group("factor");
-    return factor == null
-        ? rest
-        : rest.flatMap(one -> image(factor.toLowerCase(java.util.Locale.ROOT), one));
+    return factor == null ? rest : rest.flatMap(one -> image(factor.toLowerCase(Locale.ROOT), one));
   }
 
   private Optional<Formula> ask(String words) {

@@ -2,6 +2,7 @@ package rootwright.working.letters;
 
 import java.util.List;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.working.answer.Answer;
@@ -34,8 +35,7 @@ final class ResultantRoutes {
     boolean number = value.isPolynomial() && value.numerator().isConstant();
     return List.of(
         number
-            ? Answer.exact(
-                value.numerator().coefficient(rootwright.algebra.polynomial.Monomial.ONE))
+            ? Answer.exact(value.numerator().coefficient(Monomial.ONE))
             : new Answer.FunctionOf(InLetters.formula(value, problem.letters())));
   }
 
@@ -95,12 +95,7 @@ final class ResultantRoutes {
         int power = rest.degreeIn(0);
         MultivariatePolynomial lead = rest.coefficientsIn(0).get(power);
         MultivariatePolynomial scaled =
-            lead.times(
-                problem
-                    .first()
-                    .lead()
-                    .coefficient(rootwright.algebra.polynomial.Monomial.ONE)
-                    .reciprocal());
+            lead.times(problem.first().lead().coefficient(Monomial.ONE).reciprocal());
         rest =
             rest.minus(a.times(scaled).times(MultivariatePolynomial.unknown(0).power(power - n)));
       }

@@ -44,7 +44,7 @@ final class RootComparisons {
       Optional<Rational> below = number(low);
       Optional<Rational> above = number(high);
       boolean narrowed =
-          below.isPresent() && isRoot(high)
+          (below.isPresent() && isRoot(high))
               ? narrow(found, high, below, Optional.empty())
               : (above.isPresent() && isRoot(low) && narrow(found, low, Optional.empty(), above));
       if (!narrowed) {

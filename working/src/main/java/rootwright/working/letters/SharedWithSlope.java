@@ -8,6 +8,7 @@ import rootwright.algebra.factor.RationalRoots;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.polynomial.RationalFunction;
@@ -115,10 +116,7 @@ final class SharedWithSlope implements RouteOn<LettersAsked> {
       if (!coefficient.isConstant()) {
         return Optional.empty();
       }
-      ascending.add(
-          coefficient
-              .coefficient(rootwright.algebra.polynomial.Monomial.ONE)
-              .times(Rational.of(power)));
+      ascending.add(coefficient.coefficient(Monomial.ONE).times(Rational.of(power)));
     }
     return Optional.of(Polynomial.ofAscending(ascending));
   }

@@ -1,6 +1,7 @@
 package rootwright.working.letters;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -202,7 +203,7 @@ record SystemAsked(
       }
     }
     ordered.sort(
-        java.util.Comparator.<List<Rational>, Rational>comparing(row -> row.get(0))
+        Comparator.<List<Rational>, Rational>comparing(row -> row.get(0))
             .thenComparing(row -> row.get(1)));
     return ordered;
   }

@@ -1,7 +1,9 @@
 package rootwright.working.letters;
 
+import java.util.ArrayList;
 import java.util.List;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.working.step.Idea;
@@ -39,8 +41,7 @@ final class Vieta {
         k == polynomial.degree()
             ? "the constant term"
             : "the coefficient of "
-                + rootwright.algebra.notation.UnicodeWriter.write(
-                    power(polynomial.unknown(), polynomial.degree() - k));
+                + UnicodeWriter.write(power(polynomial.unknown(), polynomial.degree() - k));
     boolean monic = polynomial.lead().equals(MultivariatePolynomial.ONE);
     lines.add(
         problem.setting(),
@@ -61,7 +62,7 @@ final class Vieta {
   }
 
   private Formula inRoots(int k) {
-    java.util.ArrayList<Formula> products = new java.util.ArrayList<>();
+    ArrayList<Formula> products = new ArrayList<>();
     collect(k, 0, List.of(), products);
     return products.size() <= LONGEST
         ? Formula.sum(products)
@@ -76,7 +77,7 @@ final class Vieta {
       return;
     }
     for (int place = next; place + left <= problem.roots().size(); place++) {
-      List<Formula> longer = new java.util.ArrayList<>(chosen);
+      List<Formula> longer = new ArrayList<>(chosen);
       longer.add(Formula.name(problem.roots().get(place)));
       collect(left - 1, place + 1, longer, products);
     }

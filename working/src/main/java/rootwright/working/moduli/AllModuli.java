@@ -14,8 +14,11 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.algebra.real.SturmSequence;
 import rootwright.algebra.roots.PowerSums;
+import rootwright.algebra.value.ExactRoot;
 import rootwright.algebra.value.ExactValue;
+import rootwright.algebra.value.ExactValues;
 import rootwright.algebra.value.RationalValue;
+import rootwright.algebra.value.RootOf;
 import rootwright.algebra.value.SurdSum;
 import rootwright.working.answer.Answer;
 import rootwright.working.problem.Problem;
@@ -301,7 +304,7 @@ final class AllModuli {
                 Formula.equation(problem.ask(), Formula.sum(parts), value.toFormula()),
                 "all together",
                 Idea.SUM_OVER_ROOTS,
-                value instanceof rootwright.algebra.value.RootOf
+                value instanceof RootOf
                     ? new Claim.Argument()
                     : Claim.equal(
                         Setting.ofLetters(List.of()), Formula.sum(parts), value.toFormula()))
@@ -320,8 +323,7 @@ final class AllModuli {
 
   private static RealBall enclosed(Polynomial factor, int times, int power) {
     RealBall total = RealBall.exact(0);
-    for (rootwright.algebra.value.ExactRoot root :
-        rootwright.algebra.value.ExactValues.rootsOf(factor)) {
+    for (ExactRoot root : ExactValues.rootsOf(factor)) {
       for (int k = 0; k < times; k++) {
         total = total.plus(root.value().enclosure(60).absolute(240).power(power));
       }

@@ -2,9 +2,11 @@ package rootwright.working.moduli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import rootwright.algebra.enclosure.RealBall;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.value.ExactRoot;
@@ -39,7 +41,7 @@ public final class Moduli implements Subject {
 
   @Override
   public boolean recognises(Inquiry inquiry) {
-    String ask = inquiry.ask().toLowerCase(java.util.Locale.ROOT);
+    String ask = inquiry.ask().toLowerCase(Locale.ROOT);
     boolean like =
         ask.contains("|")
             || ask.contains("abs")
@@ -166,8 +168,7 @@ public final class Moduli implements Subject {
             unreal.isPresent() ? "complex " : "",
             UnicodeWriter.write(
                 Formula.equation(
-                    rootwright.algebra.notation.PolynomialFormula.of(
-                        problem.polynomial(), problem.unknown()),
+                    PolynomialFormula.of(problem.polynomial(), problem.unknown()),
                     Formula.number(0))),
             UnicodeWriter.write(problem.ask()),
             unreal.isPresent() ? ", where |z| is the modulus of z" : "");

@@ -3,6 +3,7 @@ package rootwright.working.moduli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.TreeSet;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 
@@ -46,7 +47,7 @@ sealed interface ModulusAsk {
         roots.size() > 1
             && parts.size() == roots.size()
             && powers.size() == parts.size()
-            && List.copyOf(new java.util.TreeSet<>(seen)).size() == roots.size()
+            && List.copyOf(new TreeSet<>(seen)).size() == roots.size()
             && powers.stream().distinct().count() == 1;
     if (each) {
       return Optional.of(

@@ -11,6 +11,8 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.value.ExactRoot;
 import rootwright.algebra.value.ExactValue;
 import rootwright.algebra.value.ExactValues;
+import rootwright.algebra.value.QuadraticSurd;
+import rootwright.algebra.value.RationalValue;
 import rootwright.algebra.value.SurdSum;
 import rootwright.working.answer.Answer;
 import rootwright.working.check.exact.Valuation;
@@ -155,9 +157,7 @@ final class OneModulus {
     Formula root = new Formula.Radical(Formula.number(raised), 2);
     Formula before = ask.factor().isOne() ? root : Formula.number(ask.factor()).times(root);
     Formula value = exact.toFormula();
-    if (raised.isZero()
-        || ask.power() % 2 == 0
-        || exact instanceof rootwright.algebra.value.RationalValue) {
+    if (raised.isZero() || ask.power() % 2 == 0 || exact instanceof RationalValue) {
       return Step.argument(
           Idea.DOMAIN, "an absolute value is not negative", Formula.equation(written, value));
     }
@@ -196,10 +196,10 @@ final class OneModulus {
   }
 
   private static ExactValue scaled(ExactValue value, Rational factor) {
-    if (value instanceof rootwright.algebra.value.RationalValue number) {
-      return new rootwright.algebra.value.RationalValue(number.number().times(factor));
+    if (value instanceof RationalValue number) {
+      return new RationalValue(number.number().times(factor));
     }
-    return ((rootwright.algebra.value.QuadraticSurd) value).times(factor);
+    return ((QuadraticSurd) value).times(factor);
   }
 
   /** |E| on the enclosures, for some naming of the roots. */

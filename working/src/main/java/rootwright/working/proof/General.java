@@ -1,5 +1,7 @@
 package rootwright.working.proof;
 
+import java.util.function.Function;
+
 /** An identity for every number of roots, written out for the one that is chosen. */
 @FunctionalInterface
 public interface General {
@@ -8,7 +10,7 @@ public interface General {
   Identity in(Letters letters);
 
   /** An identity whose text depends on the letters. */
-  static General equation(java.util.function.Function<Letters, String> text) {
+  static General equation(Function<Letters, String> text) {
     return letters -> Identity.of(letters, letters.fill(text.apply(letters)));
   }
 
@@ -18,7 +20,7 @@ public interface General {
   }
 
   /** The same identity where one more function of x is given. */
-  default General with(String function, java.util.function.Function<Letters, String> body) {
+  default General with(String function, Function<Letters, String> body) {
     return letters -> in(letters).with(function, letters.fill(body.apply(letters)));
   }
 }

@@ -1,5 +1,6 @@
 package rootwright.working.proof;
 
+import java.util.ArrayList;
 import java.util.List;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.SomeFormulaCases;
@@ -180,7 +181,7 @@ abstract class LetterEvaluation<T> extends SomeFormulaCases<T> {
   }
 
   private List<T> row(int index) {
-    List<T> row = new java.util.ArrayList<>();
+    List<T> row = new ArrayList<>();
     for (int k = 0; k <= index; k++) {
       row.add(number(k == 0 ? Rational.ONE : Rational.ZERO));
     }

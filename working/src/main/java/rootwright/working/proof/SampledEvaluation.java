@@ -14,7 +14,7 @@ final class SampledEvaluation extends LetterEvaluation<Surd> {
   private final SplittableRandom random;
   private final Map<String, Rational> drawn = new HashMap<>();
   private final Map<Formula, List<Formula>> images;
-  private final Map<Formula, Formula> slopes = new IdentityHashMap<>();
+  private final IdentityHashMap<Formula, Formula> slopes = new IdentityHashMap<>();
 
   /**
    * @param images what is known of the images of bodies of this identity; more is added, since they

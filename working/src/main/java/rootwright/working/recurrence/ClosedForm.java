@@ -2,6 +2,7 @@ package rootwright.working.recurrence;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -116,7 +117,7 @@ record ClosedForm(List<Term> terms) {
       while (rows.get(pivot).get(column).isZero()) {
         pivot++;
       }
-      java.util.Collections.swap(rows, column, pivot);
+      Collections.swap(rows, column, pivot);
       Rational lead = rows.get(column).get(column);
       rows.get(column).replaceAll(entry -> entry.over(lead));
       for (int row = 0; row < n; row++) {

@@ -1,6 +1,7 @@
 package rootwright.working.review;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.polynomial.Polynomial;
@@ -55,7 +56,7 @@ enum Alternatives {
       }
     }
     long distinct =
-        java.util.stream.IntStream.range(0, values.size())
+        IntStream.range(0, values.size())
             .filter(
                 k ->
                     values.subList(0, k).stream()

@@ -3,6 +3,7 @@ package rootwright.working.route;
 import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.TreeSet;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.working.answer.Answer;
@@ -60,7 +61,7 @@ final class DiscriminantSign implements Route {
   /** Σ (r − s)², which is zero only if all (real) roots are equal. */
   private static Rational squares(Lines lines, Problem problem) {
     CoefficientLines coefficients = CoefficientLines.of(problem);
-    coefficients.write(lines, new java.util.TreeSet<>(List.of(1, 2)));
+    coefficients.write(lines, new TreeSet<>(List.of(1, 2)));
     Rational one = coefficients.values().get(1);
     Rational two = coefficients.values().get(2);
     Rational value = one.times(one).times(2).minus(two.times(6));

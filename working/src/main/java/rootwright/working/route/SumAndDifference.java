@@ -1,5 +1,6 @@
 package rootwright.working.route;
 
+import java.math.BigInteger;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.polynomial.RationalFunction;
@@ -44,7 +45,7 @@ final class SumAndDifference implements Route {
     }
     RationalFunction ask = asked.expression().get().lowestTerms();
     Orbit orbit = Orbit.of(ask, problem.degree());
-    if (!orbit.size().equals(java.math.BigInteger.TWO)) {
+    if (!orbit.size().equals(BigInteger.TWO)) {
       return new Attempt.Declined(
           "renaming the roots makes %s expressions of it, not two".formatted(orbit.size()));
     }

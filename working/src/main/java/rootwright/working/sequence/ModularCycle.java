@@ -2,6 +2,7 @@ package rootwright.working.sequence;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.number.Rational;
@@ -95,12 +96,12 @@ record ModularCycle(long before, long length, List<BigInteger> remainders) {
 
     @Override
     public boolean equals(Object other) {
-      return other instanceof State state && java.util.Arrays.equals(values, state.values);
+      return other instanceof State state && Arrays.equals(values, state.values);
     }
 
     @Override
     public int hashCode() {
-      return java.util.Arrays.hashCode(values);
+      return Arrays.hashCode(values);
     }
   }
 }

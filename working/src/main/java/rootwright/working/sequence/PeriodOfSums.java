@@ -10,6 +10,7 @@ import rootwright.algebra.companion.TraceResidue;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
+import rootwright.algebra.number.Rational;
 import rootwright.working.answer.Answer;
 import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
@@ -117,7 +118,7 @@ final class PeriodOfSums {
 
   /** The remainders of single members are taken for the whole state. */
   private static List<SequenceFinding.Wrong> wrong(SumSequence sequence, BigInteger modulus) {
-    List<rootwright.algebra.number.Rational> sums = sequence.upTo(FARTHEST_LOOKED);
+    List<Rational> sums = sequence.upTo(FARTHEST_LOOKED);
     BigInteger first = sums.get(0).numerator().mod(modulus);
     Optional<Integer> back = Optional.empty();
     for (int k = 1; k < sums.size() && back.isEmpty(); k++) {

@@ -1,5 +1,6 @@
 package rootwright.working.sequence;
 
+import java.math.BigInteger;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
@@ -93,7 +94,7 @@ public final class PowerSumSequence implements Subject {
   }
 
   private static String divisible(SequenceAsk.Divisible ask) {
-    return ask.by().equals(java.math.BigInteger.ONE) ? "whole" : "divisible by " + ask.by();
+    return ask.by().equals(BigInteger.ONE) ? "whole" : "divisible by " + ask.by();
   }
 
   private static String statement(Problem problem, SequenceAsk ask) {

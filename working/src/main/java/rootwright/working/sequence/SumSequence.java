@@ -4,6 +4,7 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.NormalForm;
 import rootwright.algebra.notation.PolynomialFormula;
@@ -55,8 +56,7 @@ record SumSequence(Problem problem) {
 
   /** S_k = c_1·S_(k−1) + …. */
   Formula recurrence() {
-    return recurrence(
-        java.util.stream.IntStream.rangeClosed(1, degree()).mapToObj(this::factor).toList());
+    return recurrence(IntStream.rangeClosed(1, degree()).mapToObj(this::factor).toList());
   }
 
   /** The recurrence with other factors. */

@@ -1,6 +1,7 @@
 package rootwright.working.step;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -89,7 +90,7 @@ public record LetteredSetting(
 
   private Polynomial at(MultivariatePolynomial lettered, Map<String, Rational> numbers) {
     Rational[] ascending = new Rational[lettered.degreeIn(0) + 1];
-    java.util.Arrays.fill(ascending, Rational.ZERO);
+    Arrays.fill(ascending, Rational.ZERO);
     for (Map.Entry<Monomial, Rational> term : lettered.terms().entrySet()) {
       Monomial monomial = term.getKey();
       Rational value = term.getValue();

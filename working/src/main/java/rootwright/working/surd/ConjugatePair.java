@@ -1,6 +1,7 @@
 package rootwright.working.surd;
 
 import java.math.BigInteger;
+import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.NormalForm;
@@ -44,7 +45,7 @@ record ConjugatePair(SurdSum number, SurdSum conjugate, boolean halved) {
 
   /** x² − sum·x + product. */
   Polynomial polynomial() {
-    return Polynomial.ofAscending(java.util.List.of(product(), sum().negate(), Rational.ONE));
+    return Polynomial.ofAscending(List.of(product(), sum().negate(), Rational.ONE));
   }
 
   BigInteger index(BigInteger exponent) {

@@ -1,6 +1,7 @@
 package rootwright.working.surd;
 
 import java.math.BigInteger;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -69,8 +70,7 @@ record FloorAsk(Formula base, BigInteger exponent, boolean up, Optional<BigInteg
     Matcher part = WHOLE_PART.matcher(rest);
     Formula formula =
         part.matches()
-            ? new Formula.Application(
-                "floor", java.util.List.of(FormulaReader.formula(part.group("rest"))))
+            ? new Formula.Application("floor", List.of(FormulaReader.formula(part.group("rest"))))
             : FormulaReader.formula(rest);
     if (formula instanceof Formula.Modulo modulo && modulus.isEmpty()) {
       modulus = WholeNumber.of(modulo.modulus());
@@ -104,7 +104,7 @@ record FloorAsk(Formula base, BigInteger exponent, boolean up, Optional<BigInteg
 
   /** The whole part. */
   Formula whole() {
-    return new Formula.Application(up ? "ceil" : "floor", java.util.List.of(power()));
+    return new Formula.Application(up ? "ceil" : "floor", List.of(power()));
   }
 
   /** The ask as a formula. */

@@ -1,6 +1,7 @@
 package rootwright.working.surd;
 
 import java.math.BigInteger;
+import java.util.ArrayList;
 import java.util.List;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.roots.PowerSum;
@@ -96,8 +97,7 @@ final class FloorSlips {
     @Override
     public List<Answer> answers(Turn turn) {
       List<Answer> answers =
-          new java.util.ArrayList<>(
-              turn.answer(turn.index().subtract(BigInteger.ONE), turn.shift()));
+          new ArrayList<>(turn.answer(turn.index().subtract(BigInteger.ONE), turn.shift()));
       answers.addAll(turn.answer(turn.index().add(BigInteger.ONE), turn.shift()));
       return answers;
     }

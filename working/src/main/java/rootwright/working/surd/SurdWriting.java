@@ -1,5 +1,6 @@
 package rootwright.working.surd;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import rootwright.algebra.notation.Formula;
@@ -22,7 +23,7 @@ public final class SurdWriting {
         .terms()
         .forEach(
             (under, factor) -> {
-              if (!under.equals(java.math.BigInteger.ONE)) {
+              if (!under.equals(BigInteger.ONE)) {
                 terms.add(term(Rational.of(under), factor));
               }
             });

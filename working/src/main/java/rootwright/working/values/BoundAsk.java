@@ -1,5 +1,6 @@
 package rootwright.working.values;
 
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -45,7 +46,7 @@ record BoundAsk(Side side, Formula target) {
   static BoundAsk read(Inquiry inquiry, SymmetricData data) throws UnreadableException {
     Matcher matcher = WORDS.matcher(inquiry.ask());
     boolean matches = matcher.matches();
-    String word = matches ? matcher.group("side").toLowerCase(java.util.Locale.ROOT) : "range";
+    String word = matches ? matcher.group("side").toLowerCase(Locale.ROOT) : "range";
     String target = matches ? matcher.group("target") : inquiry.ask();
     Side side =
         LEAST.contains(word)

@@ -6,6 +6,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaNames;
@@ -187,7 +188,7 @@ final class DataReader {
    * values fix them.
    */
   private List<String> counted(List<Formula> relations) {
-    Set<BigInteger> indices = new java.util.TreeSet<>();
+    Set<BigInteger> indices = new TreeSet<>();
     for (Formula relation : relations) {
       relation.contains(
           part -> {

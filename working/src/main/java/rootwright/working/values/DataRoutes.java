@@ -10,6 +10,8 @@ import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.value.RationalValue;
+import rootwright.working.answer.Answer;
 import rootwright.working.problem.Problem;
 import rootwright.working.route.Working;
 import rootwright.working.step.Claim;
@@ -122,11 +124,8 @@ final class DataRoutes {
       for (int k = 1; k <= asked.data().count(); k++) {
         Formula e = new Formula.Family("e", Formula.number(k));
         if (step.shown().parts().contains(e)
-            && working.answer() instanceof rootwright.working.answer.Answer.Exact exact
-            && exact
-                .value()
-                .equals(
-                    new rootwright.algebra.value.RationalValue(asked.elementary().get(k - 1)))) {
+            && working.answer() instanceof Answer.Exact exact
+            && exact.value().equals(new RationalValue(asked.elementary().get(k - 1)))) {
           return List.of(
               Step.equation(
                   asked.problem().setting(),

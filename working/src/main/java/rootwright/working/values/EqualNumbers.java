@@ -1,7 +1,9 @@
 package rootwright.working.values;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SplittableRandom;
 import rootwright.algebra.notation.Formula;
@@ -9,6 +11,7 @@ import rootwright.algebra.notation.FormulaExpansion;
 import rootwright.algebra.notation.NormalForm;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 import rootwright.algebra.value.ExactValue;
@@ -115,7 +118,7 @@ final class EqualNumbers {
     if (inSecond.degree() != 1) {
       return Optional.empty();
     }
-    Rational factor = inSecond.coefficient(rootwright.algebra.polynomial.Monomial.of(1));
+    Rational factor = inSecond.coefficient(Monomial.of(1));
     Rational each = sum.over(Rational.of(n));
     Rational value = valueAt(n, each);
     Formula bound = Formula.number(value);
@@ -233,7 +236,7 @@ final class EqualNumbers {
   }
 
   private Rational valueAt(List<Rational> point) {
-    java.util.Map<String, Integer> numbers = new java.util.LinkedHashMap<>();
+    Map<String, Integer> numbers = new LinkedHashMap<>();
     data.names().forEach(name -> numbers.put(name, numbers.size()));
     try {
       RationalFunction function = FormulaExpansion.expand(target, numbers);

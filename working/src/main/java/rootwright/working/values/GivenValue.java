@@ -1,5 +1,6 @@
 package rootwright.working.values;
 
+import java.util.function.IntFunction;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
@@ -40,7 +41,7 @@ record GivenValue(
   }
 
   /** over/under with names for the elementary polynomials. */
-  Formula written(java.util.function.IntFunction<Formula> name) {
+  Formula written(IntFunction<Formula> name) {
     Formula above = new NamedForm(over, name).written();
     if (under.isConstant()) {
       Rational number = under.coefficient(Monomial.ONE);

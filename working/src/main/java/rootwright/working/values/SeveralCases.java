@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
@@ -16,6 +17,7 @@ import rootwright.working.check.exact.Valuation;
 import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
 import rootwright.working.problem.Problem;
+import rootwright.working.route.NamedForm;
 import rootwright.working.route.Working;
 import rootwright.working.solve.SecondOpinion;
 import rootwright.working.solve.Solution;
@@ -112,7 +114,7 @@ final class SeveralCases {
             Idea.CASES,
             "a case that the data allow",
             new Formula.Listing(
-                java.util.stream.IntStream.rangeClosed(1, data.count())
+                IntStream.rangeClosed(1, data.count())
                     .mapToObj(
                         k ->
                             Formula.equation(
@@ -125,7 +127,7 @@ final class SeveralCases {
               Idea.BUILD,
               "the data hold in this case",
               given.shown(),
-              given.written(rootwright.working.route.NamedForm::elementary),
+              given.written(NamedForm::elementary),
               Formula.number(given.value())));
     }
     steps.add(

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Predicate;
 import rootwright.algebra.ideal.Ideal;
 import rootwright.algebra.notation.Formula;
@@ -201,7 +202,7 @@ final class SolvedData {
       DataLines lines,
       List<Warning> warnings,
       List<Rational> elementary) {
-    java.util.TreeSet<Integer> all = new java.util.TreeSet<>();
+    TreeSet<Integer> all = new TreeSet<>();
     for (int k = 1; k <= elementary.size(); k++) {
       all.add(k);
     }

@@ -1,5 +1,6 @@
 package rootwright.working.values;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
@@ -52,7 +53,7 @@ record SymmetricData(
 
   /** The problem about the roots of a polynomial whose roots the numbers are. */
   Problem problem(Polynomial polynomial, Formula ask) {
-    List<String> roots = new java.util.ArrayList<>(names);
+    List<String> roots = new ArrayList<>(names);
     for (int k = 2; roots.size() < polynomial.degree(); k++) {
       roots.add(names.get(0) + "_" + k);
     }

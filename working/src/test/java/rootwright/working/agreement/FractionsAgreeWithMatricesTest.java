@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import rootwright.algebra.factor.RationalRoots;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.Stated;
 
@@ -27,8 +28,7 @@ class FractionsAgreeWithMatricesTest {
         5 - 10 * random.nextLong(0, 2)
       };
       Polynomial polynomial = Polynomial.ofDescending(p);
-      boolean rational =
-          rootwright.algebra.factor.RationalRoots.of(polynomial).stream().findAny().isPresent();
+      boolean rational = RationalRoots.of(polynomial).stream().findAny().isPresent();
       if (!rational && polynomial.isSquarefree()) {
         return p;
       }

@@ -2,6 +2,7 @@ package rootwright.working.described;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigInteger;
 import java.util.SplittableRandom;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -39,10 +40,7 @@ class CosineTablesTest {
   void theMinimalPolynomialsOfTwiceTheCosineAreFound(int n, String polynomial) {
     String list =
         IntStream.rangeClosed(1, n / 2)
-            .filter(
-                k ->
-                    java.math.BigInteger.valueOf(k).gcd(java.math.BigInteger.valueOf(n)).intValue()
-                        == 1)
+            .filter(k -> BigInteger.valueOf(k).gcd(BigInteger.valueOf(n)).intValue() == 1)
             .mapToObj(k -> "2cos(%dπ/%d)".formatted(2 * k, n))
             .collect(Collectors.joining(", "));
     assertThat(Stated.text(list, "polynomial")).isEqualTo(polynomial);

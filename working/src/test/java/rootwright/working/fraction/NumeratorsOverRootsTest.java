@@ -6,6 +6,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rootwright.algebra.number.Rational;
 import rootwright.working.Stated;
 import rootwright.working.solve.Solution;
 
@@ -69,7 +70,7 @@ class NumeratorsOverRootsTest {
       String ask = "A+B+C if (%dx^2+1)/P(x) = A/(x-r)+B/(x-s)+C/(x-t)".formatted(top);
       assertThat(Stated.text(polynomial, ask))
           .as("seed %d: %s ; %s", SEED, polynomial, ask)
-          .isEqualTo(rootwright.algebra.number.Rational.of(top, lead).toString());
+          .isEqualTo(Rational.of(top, lead).toString());
     }
   }
 }

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -11,6 +12,9 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.roots.Resultant;
 import rootwright.working.answer.Answer;
+import rootwright.working.ask.ProblemReader;
+import rootwright.working.problem.Statement;
+import rootwright.working.route.ClassProfile;
 import rootwright.working.solve.Solution;
 
 class DiscriminantKindTest {
@@ -39,10 +43,9 @@ class DiscriminantKindTest {
     Solution solution =
         new Kinds()
             .solve(
-                rootwright.working.ask.ProblemReader.read(
-                    new rootwright.working.problem.Statement(
-                        "3 5 -7", "discriminant", List.of("a", "b"), java.util.Optional.empty())),
-                rootwright.working.route.ClassProfile.EVERYTHING);
+                ProblemReader.read(
+                    new Statement("3 5 -7", "discriminant", List.of("a", "b"), Optional.empty())),
+                ClassProfile.EVERYTHING);
     assertThat(Solved.lines(solution, "discriminant-formula"))
         .containsExactly("9*product((a - b)^2) = 5^2 - 4*3*(-7) = 109");
   }

@@ -9,6 +9,7 @@ import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.answer.Answer;
 import rootwright.working.solve.Solution;
@@ -88,7 +89,7 @@ class NewPolynomialsTest {
         BigInteger resultant =
             UnivariateResultants.Resultant(
                 UnivariatePolynomial.create(c, b, a, 1), UnivariatePolynomial.create(y, -1, -1));
-        assertThat(image.monic().at(rootwright.algebra.number.Rational.of(y)).numerator())
+        assertThat(image.monic().at(Rational.of(y)).numerator())
             .as("seed %d: %s at %d", SEED, text, y)
             .isEqualTo(new java.math.BigInteger(resultant.toString()));
       }

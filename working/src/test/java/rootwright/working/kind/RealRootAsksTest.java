@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.Arrays;
 import java.util.SplittableRandom;
+import org.assertj.core.data.Offset;
 import org.hipparchus.analysis.solvers.LaguerreSolver;
 import org.hipparchus.complex.Complex;
 import org.junit.jupiter.api.Test;
@@ -109,7 +110,7 @@ class RealRootAsksTest {
               ball.centre().toRational().numerator().doubleValue()
                   / ball.centre().toRational().denominator().doubleValue())
           .as("seed %d: %s", SEED, text)
-          .isCloseTo(sum, org.assertj.core.data.Offset.offset(1e-3));
+          .isCloseTo(sum, Offset.offset(1e-3));
     }
   }
 }

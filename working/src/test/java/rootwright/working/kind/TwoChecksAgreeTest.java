@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import cc.redberry.rings.Rings;
 import cc.redberry.rings.poly.univar.UnivariatePolynomial;
 import cc.redberry.rings.poly.univar.UnivariateResultants;
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -148,9 +149,8 @@ class TwoChecksAgreeTest {
       Answer answer = new Kinds().solve(problem, ClassProfile.EVERYTHING).answer();
       Rational resultant =
           new Rational(
-              new java.math.BigInteger(
-                  UnivariateResultants.Resultant(rings(p), rings(g)).toString()),
-              java.math.BigInteger.ONE);
+              new BigInteger(UnivariateResultants.Resultant(rings(p), rings(g)).toString()),
+              BigInteger.ONE);
       assertThat(answer)
           .as("seed %d, round %d: %s of %s", SEED, round, g, p)
           .isEqualTo(Answer.exact(resultant.over(p.lead().power(g.degree()))));

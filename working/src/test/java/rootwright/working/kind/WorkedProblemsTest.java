@@ -3,6 +3,7 @@ package rootwright.working.kind;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -90,7 +91,7 @@ class WorkedProblemsTest {
         new Kinds()
             .solve(
                 ProblemReader.read(Statement.of("4x^3-8x^2+3x+6", "sum r^2")),
-                new ClassProfile(java.util.Set.of("newton")));
+                new ClassProfile(Set.of("newton")));
     assertThat(names(solution)).contains("build-from-e").doesNotContain("newton");
     assertThat(solution.declined())
         .anyMatch(declined -> declined.name().equals("newton") && declined.why().contains("class"));

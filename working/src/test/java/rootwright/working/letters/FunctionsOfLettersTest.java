@@ -3,6 +3,7 @@ package rootwright.working.letters;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import cc.redberry.rings.Rings;
+import java.util.List;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -10,8 +11,10 @@ import org.junit.jupiter.params.provider.CsvSource;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaReader;
 import rootwright.working.answer.Answer;
+import rootwright.working.check.second.EnclosureCheck;
 import rootwright.working.solve.Solution;
 import rootwright.working.step.Claim;
+import rootwright.working.step.Setting;
 
 /** Expressions in the roots as functions of the letters in the coefficients. */
 class FunctionsOfLettersTest {
@@ -69,12 +72,8 @@ class FunctionsOfLettersTest {
                             ? Formula.number(b)
                             : part.equals(Formula.name("c")) ? Formula.number(c) : part);
         if (special.answer() instanceof Answer.Exact exact) {
-          Claim claim =
-              Claim.equal(
-                  rootwright.working.step.Setting.ofLetters(java.util.List.of()),
-                  put,
-                  exact.value().toFormula());
-          assertThat(new rootwright.working.check.second.EnclosureCheck().of(claim).isConfirmed())
+          Claim claim = Claim.equal(Setting.ofLetters(List.of()), put, exact.value().toFormula());
+          assertThat(new EnclosureCheck().of(claim).isConfirmed())
               .as("%s at %d, %d, %d, seed %d", ask, a, b, c, seed)
               .isTrue();
         }

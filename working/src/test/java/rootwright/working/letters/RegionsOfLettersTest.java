@@ -2,6 +2,8 @@ package rootwright.working.letters;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -91,7 +93,7 @@ class RegionsOfLettersTest {
     // x² + k: two real roots below 0, none above.
     MultivariatePolynomial polynomial =
         MultivariatePolynomial.unknown(0).power(2).plus(MultivariatePolynomial.unknown(1));
-    for (ClaimCheck check : java.util.List.of(new ExactCheck(), new EnclosureCheck())) {
+    for (ClaimCheck check : List.of(new ExactCheck(), new EnclosureCheck())) {
       assertThat(check.of(counts(polynomial, 2, 0))).isInstanceOf(Verdict.Confirmed.class);
       assertThat(check.of(counts(polynomial, 0, 2))).isInstanceOf(Verdict.Refuted.class);
       assertThat(check.of(extreme(1))).isInstanceOf(Verdict.Confirmed.class);
@@ -115,8 +117,7 @@ class RegionsOfLettersTest {
   }
 
   private static Claim counts(MultivariatePolynomial polynomial, int below, int above) {
-    return new Claim.CountsBetween(
-        polynomial, Polynomial.X, RootPlace.REAL, java.util.List.of(below, above));
+    return new Claim.CountsBetween(polynomial, Polynomial.X, RootPlace.REAL, List.of(below, above));
   }
 
   /** k² on k ≥ 1, said to have the square of this number for its least value. */
@@ -125,9 +126,7 @@ class RegionsOfLettersTest {
     return new Claim.Extreme(
         Polynomial.X.power(2),
         Polynomial.ONE,
-        java.util.List.of(
-            new LetterInterval(
-                java.util.Optional.of(one), true, java.util.Optional.empty(), false)),
+        List.of(new LetterInterval(Optional.of(one), true, Optional.empty(), false)),
         new RationalValue(Rational.of((long) at * at)),
         new RationalValue(Rational.of(at)),
         Claim.Extreme.Side.LEAST);

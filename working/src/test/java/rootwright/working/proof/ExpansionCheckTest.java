@@ -3,6 +3,7 @@ package rootwright.working.proof;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -85,7 +86,7 @@ class ExpansionCheckTest {
   @Test
   void aProofIsSaidInTwoSentencesAndFitsABoard() {
     List<ProofLine> two = List.of(ProofLine.argued("One."), ProofLine.argued("Two."));
-    List<ProofLine> nine = java.util.Collections.nCopies(9, ProofLine.argued("Again."));
+    List<ProofLine> nine = Collections.nCopies(9, ProofLine.argued("Again."));
 
     assertThatThrownBy(() -> new Proof(nine, two, two))
         .isInstanceOf(IllegalArgumentException.class);

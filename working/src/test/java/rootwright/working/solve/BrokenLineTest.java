@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaReader;
 import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.answer.Answer;
 import rootwright.working.ask.Asked;
@@ -87,7 +88,7 @@ class BrokenLineTest {
   @Test
   void aRouteThatEndsElsewhereIsRefused() throws Exception {
     Asked asked = asked(Polynomial.ofDescending(4, -8, 3, 6), "sum r^2");
-    Answer other = Answer.exact(rootwright.algebra.number.Rational.of(3));
+    Answer other = Answer.exact(Rational.of(3));
     assertThatExceptionOfType(CheckFailedException.class)
         .isThrownBy(() -> runner.run(Routes.ALL, asked, other, ClassProfile.EVERYTHING))
         .withMessageContaining("the end of route");

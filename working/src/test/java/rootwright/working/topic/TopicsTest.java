@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import rootwright.algebra.notation.UnicodeWriter;
+import rootwright.working.ask.ProblemReader;
 import rootwright.working.check.Verdict;
 import rootwright.working.kind.Kinds;
 import rootwright.working.problem.Statement;
@@ -93,8 +94,7 @@ class TopicsTest {
     for (Exercise exercise : topic.exercises()) {
       Solution solution =
           kinds.solve(
-              rootwright.working.ask.ProblemReader.read(
-                  Statement.of(exercise.polynomial(), exercise.find())),
+              ProblemReader.read(Statement.of(exercise.polynomial(), exercise.find())),
               ClassProfile.EVERYTHING);
       assertThat(solution.routes()).as(exercise.toString()).isNotEmpty();
       if (!exercise.route().isEmpty()) {

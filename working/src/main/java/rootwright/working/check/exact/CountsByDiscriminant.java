@@ -1,6 +1,7 @@
 package rootwright.working.check.exact;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import rootwright.algebra.number.Rational;
@@ -114,7 +115,7 @@ final class CountsByDiscriminant {
 
   private static Polynomial at(MultivariatePolynomial polynomial, Rational number) {
     Rational[] ascending = new Rational[polynomial.degreeIn(0) + 1];
-    java.util.Arrays.fill(ascending, Rational.ZERO);
+    Arrays.fill(ascending, Rational.ZERO);
     for (Map.Entry<Monomial, Rational> term : polynomial.terms().entrySet()) {
       int power = term.getKey().exponent(0);
       ascending[power] =

@@ -1,5 +1,6 @@
 package rootwright.working.check.exact;
 
+import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
@@ -33,7 +34,7 @@ final class ExtremeBySigns {
     }
     Polynomial cuts = norm(claim).times(claim.under());
     for (LetterInterval interval : claim.region()) {
-      for (Optional<ExactValue> end : java.util.List.of(interval.low(), interval.high())) {
+      for (Optional<ExactValue> end : List.of(interval.low(), interval.high())) {
         if (end.isPresent()) {
           cuts = cuts.times(end.get().minimalPolynomial());
         }

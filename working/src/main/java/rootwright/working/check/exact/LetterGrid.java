@@ -1,5 +1,6 @@
 package rootwright.working.check.exact;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -47,7 +48,7 @@ final class LetterGrid {
       }
       withSum = next;
     }
-    return java.util.Arrays.stream(withSum).sum();
+    return Arrays.stream(withSum).sum();
   }
 
   /**
@@ -87,7 +88,7 @@ final class LetterGrid {
 
   private boolean advance(int[] point) {
     for (int k = 0; k < point.length; k++) {
-      if (point[k] < degrees[k] && java.util.Arrays.stream(point).sum() < total) {
+      if (point[k] < degrees[k] && Arrays.stream(point).sum() < total) {
         point[k]++;
         return true;
       }

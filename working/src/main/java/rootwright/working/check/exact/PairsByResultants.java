@@ -1,5 +1,6 @@
 package rootwright.working.check.exact;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import rootwright.algebra.notation.Formula;
@@ -90,7 +91,7 @@ public final class PairsByResultants {
 
   private static Polynomial inSecond(MultivariatePolynomial f, Rational r) {
     Rational[] ascending = new Rational[f.degreeIn(1) + 1];
-    java.util.Arrays.fill(ascending, Rational.ZERO);
+    Arrays.fill(ascending, Rational.ZERO);
     for (Map.Entry<Monomial, Rational> term : f.terms().entrySet()) {
       int power = term.getKey().exponent(1);
       ascending[power] =

@@ -1,6 +1,7 @@
 package rootwright.working.check.second;
 
 import java.math.BigInteger;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -229,7 +230,7 @@ final class BallEvaluation implements FormulaCases<ComplexBall> {
       return ComplexBall.ZERO;
     }
     ComplexBall[] e = new ComplexBall[n + 1];
-    java.util.Arrays.fill(e, ComplexBall.ZERO);
+    Arrays.fill(e, ComplexBall.ZERO);
     e[0] = ComplexBall.ONE;
     for (ComplexBall root : labelling.roots()) {
       for (int j = n; j >= 1; j--) {
@@ -248,7 +249,7 @@ final class BallEvaluation implements FormulaCases<ComplexBall> {
       throw new Unbounded("h_k is enclosed up to k = 4095");
     }
     ComplexBall[] h = new ComplexBall[k.intValue() + 1];
-    java.util.Arrays.fill(h, ComplexBall.ZERO);
+    Arrays.fill(h, ComplexBall.ZERO);
     h[0] = ComplexBall.ONE;
     for (ComplexBall root : labelling.roots()) {
       for (int j = 1; j < h.length; j++) {

@@ -1,6 +1,7 @@
 package rootwright.working.check.second;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -247,11 +248,11 @@ public final class EnclosureCheck implements ClaimCheck {
       for (int turn = 1; turn < n; turn++) {
         int shift = turn;
         int[] to = new int[n];
-        java.util.Arrays.setAll(to, k -> (k + shift) % n);
+        Arrays.setAll(to, k -> (k + shift) % n);
         all.add(first.permuted(to));
       }
       int[] exchange = new int[n];
-      java.util.Arrays.setAll(exchange, k -> k == 0 ? 1 : k == 1 ? 0 : k);
+      Arrays.setAll(exchange, k -> k == 0 ? 1 : k == 1 ? 0 : k);
       all.add(first.permuted(exchange));
     }
     return all;

@@ -1,5 +1,6 @@
 package rootwright.working.check.second;
 
+import java.util.Arrays;
 import java.util.List;
 import rootwright.algebra.enclosure.ComplexBall;
 
@@ -16,6 +17,6 @@ record Labelling(List<ComplexBall> roots) {
 
   /** The labelling after the roots have changed places: name k now means what {@code to[k]} did. */
   Labelling permuted(int... to) {
-    return new Labelling(java.util.Arrays.stream(to).mapToObj(roots::get).toList());
+    return new Labelling(Arrays.stream(to).mapToObj(roots::get).toList());
   }
 }

@@ -2,6 +2,7 @@ package rootwright.working.check.second;
 
 import java.math.BigInteger;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -79,7 +80,7 @@ final class MonomialImages {
       states *= count + 1;
     }
     ComplexBall[] sums = new ComplexBall[states];
-    java.util.Arrays.fill(sums, ComplexBall.ZERO);
+    Arrays.fill(sums, ComplexBall.ZERO);
     sums[0] = ComplexBall.ONE;
     for (ComplexBall root : roots) {
       takeIn(root, sums, power);

@@ -1,6 +1,7 @@
 package rootwright.working.check.second;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -155,7 +156,7 @@ final class SystemByDeterminants {
 
   private static Polynomial atSecond(MultivariatePolynomial equation, Rational value) {
     Rational[] ascending = new Rational[equation.degreeIn(1) + 1];
-    java.util.Arrays.fill(ascending, Rational.ZERO);
+    Arrays.fill(ascending, Rational.ZERO);
     for (Map.Entry<Monomial, Rational> term : equation.terms().entrySet()) {
       int power = term.getKey().exponent(1);
       ascending[power] =
@@ -186,7 +187,7 @@ final class SystemByDeterminants {
   private static Rational[][] matrix(Polynomial f, int m, Polynomial g, int n) {
     Rational[][] matrix = new Rational[m + n][m + n];
     for (int row = 0; row < m + n; row++) {
-      java.util.Arrays.fill(matrix[row], Rational.ZERO);
+      Arrays.fill(matrix[row], Rational.ZERO);
       Polynomial of = row < n ? f : g;
       int formal = row < n ? m : n;
       int shift = row < n ? row : row - n;

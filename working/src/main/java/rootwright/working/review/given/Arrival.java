@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
+import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.working.answer.Answer;
 import rootwright.working.review.LineFinding;
 import rootwright.working.review.LineFindings;
@@ -130,7 +131,7 @@ final class Arrival {
 
   private LineFinding kept(LineFinding finding) {
     List<SlipMatch> slips = wrong.ofAnswer(values);
-    String answer = rootwright.algebra.notation.UnicodeWriter.write(answer().formula());
+    String answer = UnicodeWriter.write(answer().formula());
     return new LineFinding(
         finding.number(),
         finding.text(),

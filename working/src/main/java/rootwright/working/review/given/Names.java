@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import rootwright.algebra.number.Rational;
+import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.RationalFunction;
 
@@ -72,7 +73,7 @@ final class Names {
    */
   RationalFunction root(RationalFunction of, int k) {
     if (of.isPolynomial() && of.numerator().isConstant()) {
-      Rational number = of.numerator().coefficient(rootwright.algebra.polynomial.Monomial.ONE);
+      Rational number = of.numerator().coefficient(Monomial.ONE);
       if (number.isZero()) {
         return RationalFunction.ZERO;
       } else if (k == 2) {

@@ -7,6 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaReader;
+import rootwright.algebra.notation.Refusal;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.working.review.LineText;
 
@@ -261,7 +262,7 @@ final class SpokenReader {
     }
   }
 
-  private static Optional<rootwright.algebra.notation.Refusal> refusal(String text) {
+  private static Optional<Refusal> refusal(String text) {
     try {
       FormulaReader.formula(text);
       return Optional.empty();

@@ -10,6 +10,7 @@ import rootwright.algebra.ideal.Ideal;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.FormulaExpansion;
 import rootwright.algebra.notation.FormulaNames;
+import rootwright.algebra.notation.PolynomialFormula;
 import rootwright.algebra.notation.UnicodeWriter;
 import rootwright.algebra.notation.UnreadableException;
 import rootwright.algebra.number.Rational;
@@ -223,7 +224,7 @@ final class Wrong {
     Problem problem =
         new Problem(
             polynomial,
-            rootwright.algebra.notation.PolynomialFormula.of(polynomial, ground.unknown()),
+            PolynomialFormula.of(polynomial, ground.unknown()),
             ground.unknown(),
             p.roots(),
             asked,
