@@ -15,7 +15,6 @@ import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Monomial;
 import rootwright.algebra.polynomial.MultivariatePolynomial;
 import rootwright.algebra.polynomial.RationalFunction;
-import rootwright.algebra.stop.Stop;
 import rootwright.working.answer.Answer;
 import rootwright.working.gate.Warning;
 import rootwright.working.gate.WarningCode;
@@ -38,8 +37,6 @@ import rootwright.working.subject.Subject;
  * perhaps over a positive denominator: a sum of squares proves it, a small example refutes it.
  */
 public final class InequalityOnNumbers implements Subject {
-
-  private static final int EXAMPLES = 5;
 
   private final TwoChecks checks = new TwoChecks();
 
@@ -97,7 +94,7 @@ public final class InequalityOnNumbers implements Subject {
         return proved.get();
       }
     }
-    Optional<List<Rational>> example = example(inequality, reduced.function());
+    Optional<List<Rational>> example = SmallCounterexample.of(inequality, reduced.function());
     if (example.isPresent()) {
       return refuted(inequality, example.get(), profile);
     }
@@ -294,63 +291,6 @@ public final class InequalityOnNumbers implements Subject {
             new Warning(
                 WarningCode.DOMAIN_OPEN,
                 "Say that the numbers are real: complex numbers cannot be compared."));
-  }
-
-  /** Small numbers for which the claim fails. */
-  private static Optional<List<Rational>> example(
-      Inequality inequality, RationalFunction function) {
-    int n = inequality.letters().size();
-    int low = inequality.positive() ? 1 : -EXAMPLES + 1;
-    int width = EXAMPLES - low;
-    long all = 1;
-    for (int k = 0; k < n; k++) {
-      all *= width;
-    }
-    Optional<List<Rational>> best = Optional.empty();
-    Rational bestSize = Rational.ZERO;
-    for (long number = 0; number < all; number++) {
-      Stop.ifUnwanted();
-      List<Rational> point = new ArrayList<>();
-      long rest = number;
-      Rational size = Rational.ZERO;
-      for (int k = 0; k < n; k++) {
-        Rational one = Rational.of(low + rest % width);
-        point.add(one);
-        size = size.plus(one.absolute());
-        rest /= width;
-      }
-      List<Rational> full = withCondition(inequality, point);
-      boolean allowed = !inequality.positive() || full.stream().allMatch(one -> one.signum() > 0);
-      if (allowed
-          && (best.isEmpty() || size.compareTo(bestSize) < 0)
-          && fails(inequality, function, full)) {
-        best = Optional.of(full);
-        bestSize = size;
-      }
-    }
-    return best;
-  }
-
-  private static boolean fails(
-      Inequality inequality, RationalFunction function, List<Rational> point) {
-    Rational under = function.denominator().at(point);
-    if (under.isZero()) {
-      return false;
-    }
-    int sign = function.numerator().at(point).over(under).signum();
-    return inequality.strict() ? sign <= 0 : sign < 0;
-  }
-
-  private static List<Rational> withCondition(Inequality inequality, List<Rational> point) {
-    if (inequality.condition().isEmpty()) {
-      return point;
-    }
-    int at = inequality.letters().indexOf(inequality.condition().get().getKey());
-    RationalFunction value = inequality.condition().get().getValue();
-    List<Rational> full = new ArrayList<>(point);
-    full.set(at, Rational.ZERO);
-    full.set(at, value.numerator().at(full).over(value.denominator().at(full)));
-    return full;
   }
 
   private Solution refuted(Inequality inequality, List<Rational> example, ClassProfile profile) {
