@@ -55,7 +55,7 @@ final class Features {
     add("power", "a power above the degree", highestPower() > degree ? 1 : 0, 50);
     add("class", "distance of the ask from a read-off", distanceFromReadOff(), 35);
     add("domain", "a condition on what counts as a solution", lines(Idea.DOMAIN) > 0 ? 1 : 0, 60);
-    add("disguise", "quantities to be given a name first", lines(Idea.SUBSTITUTE), 70);
+    add("disguise", "quantities to be given a name first", disguises(), 70);
     add("parameters", "letters among the coefficients", parameters(), 40);
     found.add(
         new Feature("slips", "wrong turnings that show, by weight", slips(), Rational.of(25, 100)));
@@ -108,7 +108,10 @@ final class Features {
     return NumbersWritten.highestExponent(solution.given().find());
   }
 
-  /** 0 for a read-off, 1 for Σr², 2 for other polynomials, 3 for fractions, 4 if not symmetric. */
+  /**
+   * 0 for a read-off, 1 for Σr² and for asks that are no expression, 2 for other polynomials, 3 for
+   * fractions, 4 if not symmetric.
+   */
   private int distanceFromReadOff() {
     if (solution.answer() instanceof Answer.Values) {
       return 4;
@@ -116,7 +119,10 @@ final class Features {
     if (NumbersWritten.hasRootBelow(solution.given().find(), solution.given().roots())) {
       return 3;
     }
-    return shortest.cost().ideas() == 0 ? 0 : asksForSquares() ? 1 : 2;
+    if (shortest.cost().ideas() == 0) {
+      return 0;
+    }
+    return asksForSquares() || !solution.kind().equals(VALUE) ? 1 : 2;
   }
 
   private boolean asksForSquares() {
@@ -127,6 +133,11 @@ final class Features {
             .flatMap(problem -> AskedReader.read(problem).powerSumIndex())
             .filter(index -> index == 2)
             .isPresent();
+  }
+
+  /** Where a condition is put in, as r = 2s, the statement names it: nothing is hidden. */
+  private int disguises() {
+    return solution.kind().equals(VALUE) ? lines(Idea.SUBSTITUTE) : 0;
   }
 
   private int lines(Idea idea) {

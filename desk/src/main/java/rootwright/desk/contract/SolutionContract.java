@@ -105,6 +105,7 @@ public final class SolutionContract {
         .put("lines", cost.lines())
         .put("ideas", cost.ideas())
         .put("bits", cost.bits())
+        .put("unwritten", cost.unwritten())
         .put("total", cost.total());
     strings(node.putArray("conditions"), working.conditions());
     ArrayNode steps = node.putArray("steps");

@@ -10,28 +10,29 @@ import rootwright.algebra.number.Rational;
  *
  * <p>The weights are a judgement of practice, not a measurement: one a line, half an idea, a tenth
  * a bit of every number written.
+ *
+ * @param unwritten lines that a student has to write although one line here stands for them
  */
-public record Cost(int lines, int ideas, int bits) implements Comparable<Cost> {
+public record Cost(int lines, int ideas, int bits, int unwritten) implements Comparable<Cost> {
 
   /**
    * A product over all namings of the roots, multiplied out and put into the letters in one line,
    * stands for a page of work that no student does by choice.
    */
-  private static final int PRODUCT_OVER_NAMINGS = 14;
+  private static final int PRODUCT_OVER_NAMINGS = 8;
 
   /** The cost of these lines. */
   public static Cost of(List<Step> steps) {
     int ideas =
         (int) steps.stream().map(Step::idea).filter(idea -> !idea.routine()).distinct().count();
-    int hidden =
-        (int) steps.stream().filter(Cost::isProductOverNamings).count() * PRODUCT_OVER_NAMINGS;
+    int products = (int) steps.stream().filter(Cost::isProductOverNamings).count();
     int bits = steps.stream().mapToInt(step -> bits(step.shown())).sum();
-    return new Cost(steps.size(), ideas + hidden, bits);
+    return new Cost(steps.size(), ideas, bits, products * PRODUCT_OVER_NAMINGS);
   }
 
-  /** lines + ideas/2 + bits/10, exact in tenths. */
+  /** All lines, written or not, + ideas/2 + bits/10, exact in tenths. */
   public BigDecimal total() {
-    return BigDecimal.valueOf(10L * lines + 5L * ideas + bits, 1);
+    return BigDecimal.valueOf(10L * (lines + unwritten) + 5L * ideas + bits, 1);
   }
 
   @Override
