@@ -31,7 +31,7 @@ class PlainTextTest {
         "with a = 1, b = 0 | with ⟦a = 1⟧, ⟦b = 0⟧",
         "if a = b: then (k − 2)·b² = 1 | if ⟦a = b⟧: then ⟦(k − 2)b² = 1⟧",
         "the discriminant of x² − ux + 1 | the discriminant of ⟦x² − ux + 1⟧",
-        "below: e_(n−1) over e_n. | below: ⟦e_(n - 1)⟧ over ⟦eₙ⟧.",
+        "below: e_(n−1) over e_n. | below: ⟦e_(n − 1)⟧ over ⟦eₙ⟧.",
         "the k-th powers | the ⟦k⟧-th powers",
         "1 + rx + r²x² + … = 1/(1 − rx), added up | ⟦1 + rx + r²x² + … = 1/(1 − rx)⟧, added up",
         "all roots multiply to −11/3 | all roots multiply to ⟦−11/3⟧"
