@@ -58,7 +58,10 @@ public final class JobEndpoints {
         };
     Future<?> beat =
         heart.scheduleAtFixedRate(
-            () -> client.sendComment("still here"), HEARTBEAT, HEARTBEAT, TimeUnit.MILLISECONDS);
+            () -> job.betweenEvents(() -> client.sendComment("still here")),
+            HEARTBEAT,
+            HEARTBEAT,
+            TimeUnit.MILLISECONDS);
     client.onClose(
         () -> {
           beat.cancel(false);

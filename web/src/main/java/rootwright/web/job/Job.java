@@ -122,6 +122,11 @@ public final class Job implements Progress {
     end.countDown();
   }
 
+  /** Runs while nothing is told: two threads must not write to one follower at once. */
+  public synchronized void betweenEvents(Runnable task) {
+    task.run();
+  }
+
   private synchronized void tell(Event event) {
     if (isOver()) {
       return;
