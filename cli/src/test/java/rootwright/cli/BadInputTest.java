@@ -49,8 +49,6 @@ class BadInputTest {
         Arguments.of("a power sum in the exponent", cubic, "r^S_2"),
         Arguments.of("a root in the exponent", cubic, "2^r"),
         Arguments.of("a fraction in the exponent", cubic, "r^(1/2)"),
-        Arguments.of("a size between bars", cubic, "|r|"),
-        Arguments.of("a size by its word", cubic, "abs(r)"),
         Arguments.of("the square root of a root", cubic, "sqrt(r)"),
         Arguments.of("a square root as factor", cubic, "sqrt(2) r"),
         Arguments.of("i as factor", cubic, "i r"),
