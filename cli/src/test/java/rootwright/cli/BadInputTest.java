@@ -79,6 +79,8 @@ class BadInputTest {
         Arguments.of("a constant", "5", "S_2"),
         Arguments.of("a denominator that is always zero", "x^3-x+1", "sum 1/(1/(r-r))"),
         Arguments.of("a power sum of negative powers of zero", "x^3-x", "S_(-5)"),
+        Arguments.of("a size between bars", "x^3-3x+1", "|r|"),
+        Arguments.of("a size by its word", "x^3-3x+1", "abs(r)"),
         Arguments.of("no inverse for the modulus", "2x^3-x+3", "S_5 mod 2"));
   }
 

@@ -40,7 +40,8 @@ class BoardTest {
     String plan = Shell.run("board", "plan", "--topic", "log-derivative").out();
     Path file = folder.resolve("plan.yaml");
     Files.writeString(file, plan.replaceFirst("(?m)^( +)write: .*", "$1write: e_1 = r"));
-    Shell shell = Shell.run("board", "slides", file.toString(), "--json");
+    Shell shell =
+        Shell.run("board", "slides", file.toString(), "--out", folder.toString(), "--json");
     JsonNode complaint = shell.json().at("/complaints/0");
 
     assertThat(shell.status()).isEqualTo(ExitStatus.UNREADABLE.code());

@@ -7,10 +7,14 @@ import java.io.OutputStream;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import org.apache.fop.apps.EnvironmentalProfileFactory;
+import org.apache.fop.apps.FOPException;
+import org.apache.fop.apps.FOUserAgent;
+import org.apache.fop.apps.Fop;
 import org.apache.fop.apps.FopConfParser;
 import org.apache.fop.apps.FopFactory;
 import org.apache.xmlgraphics.io.Resource;
 import org.apache.xmlgraphics.io.ResourceResolver;
+import org.apache.xmlgraphics.util.MimeConstants;
 import org.xml.sax.SAXException;
 import rootwright.press.markup.Markup;
 
@@ -20,15 +24,32 @@ final class Formatter {
   /** The formatter wants addresses of a kind it knows; none of them leads to a file. */
   private static final String SHIPPED = "file";
 
-  private Formatter() {}
+  private final FopFactory factory = create();
 
-  /** The one factory; making it reads the typefaces. */
-  static FopFactory factory() {
-    return Once.FACTORY;
+  /** One that nobody has used yet; {@link #shared} is for all pages. */
+  Formatter() {}
+
+  /** The one for all pages; safe to use from several threads. */
+  static Formatter shared() {
+    return Once.SHARED;
   }
 
   private static final class Once {
-    static final FopFactory FACTORY = create();
+    static final Formatter SHARED = new Formatter();
+  }
+
+  /** How one file is to be set. */
+  FOUserAgent agent() {
+    return factory.newFOUserAgent();
+  }
+
+  /**
+   * Begins a PDF. Files are set beside one another but begun one after the other: at each beginning
+   * the library looks into its settings, an XML tree that is unfolded while it is read and comes
+   * out broken for good if two threads do so at once.
+   */
+  synchronized Fop begin(FOUserAgent agent, OutputStream into) throws FOPException {
+    return factory.newFop(MimeConstants.MIME_PDF, agent, into);
   }
 
   private static FopFactory create() {

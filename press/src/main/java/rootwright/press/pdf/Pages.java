@@ -11,7 +11,6 @@ import javax.xml.parsers.ParserConfigurationException;
 import javax.xml.parsers.SAXParserFactory;
 import org.apache.fop.apps.FOUserAgent;
 import org.apache.fop.apps.Fop;
-import org.apache.fop.apps.MimeConstants;
 import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.XMLReader;
@@ -31,7 +30,7 @@ final class Pages {
   static byte[] printed(String objects, LocalDate date) {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream(200_000);
     try {
-      Fop formatter = Formatter.factory().newFop(MimeConstants.MIME_PDF, agent(date), bytes);
+      Fop formatter = Formatter.shared().begin(agent(date), bytes);
       XMLReader reader = reader();
       reader.setContentHandler(formatter.getDefaultHandler());
       reader.parse(new InputSource(new StringReader(objects)));
@@ -50,7 +49,7 @@ final class Pages {
   }
 
   private static FOUserAgent agent(LocalDate date) {
-    FOUserAgent agent = Formatter.factory().newFOUserAgent();
+    FOUserAgent agent = Formatter.shared().agent();
     agent.setCreator("Rootwright");
     agent.setProducer("Rootwright");
     agent.setCreationDate(Date.from(date.atStartOfDay(ZoneOffset.UTC).toInstant()));

@@ -4,6 +4,7 @@ import com.fasterxml.jackson.databind.node.TextNode;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CountDownLatch;
 
 /** A program of its own, since it fills its memory: a hungry job beside a frugal one. */
 final class HungryJob {
@@ -19,9 +20,8 @@ final class HungryJob {
           jobs.start(
               AMPLE,
               progress -> {
-                while (!progress.stopped()) {
-                  Thread.sleep(10);
-                }
+                // Only an interruption ends it, so that it cannot end by itself once it is stopped.
+                new CountDownLatch(1).await();
                 return TextNode.valueOf("frugal");
               });
       Job hungry =
