@@ -40,7 +40,8 @@ abstract class BrowserTest {
   void nothingLeftTheMachineAndNothingComplained() {
     try (Visit ended = visit) {
       String own = desk.address().toString();
-      assertThat(ended.requests()).allMatch(url -> url.startsWith(own) || url.startsWith("blob:"));
+      assertThat(ended.requests())
+          .allMatch(url -> url.startsWith(own) || url.startsWith("blob:" + own));
       assertThat(ended.complaints()).isEmpty();
     }
   }

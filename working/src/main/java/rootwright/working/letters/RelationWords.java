@@ -192,7 +192,11 @@ final class RelationWords {
     if (roots.size() > 2) {
       return zero("two roots differ by " + text(by), name(0), name(1).plus(by));
     }
-    return zero("the roots differ by " + text(by), name(0).minus(name(1)).power(2), by.power(2));
+    Formula square =
+        by instanceof Formula.Numeral number
+            ? Formula.number(number.value().power(2))
+            : by.power(2);
+    return zero("the roots differ by " + text(by), name(0).minus(name(1)).power(2), square);
   }
 
   private List<Condition> consecutive(String words) {
