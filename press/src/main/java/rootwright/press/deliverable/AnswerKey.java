@@ -55,25 +55,30 @@ final class AnswerKey implements Deliverable {
     return blocks;
   }
 
+  /** The column of what is put down is left out where that is the answer itself for every item. */
   private static Block summary(Version version) {
+    boolean otherThanAnswers =
+        version.items().stream().anyMatch(item -> !right(item.task()).isEmpty());
+    List<Block.Table.Column> columns = new ArrayList<>();
+    columns.add(new Block.Table.Column(line("Item"), Block.Table.Placing.END, 1));
+    if (otherThanAnswers) {
+      columns.add(new Block.Table.Column(line("Write or mark"), Block.Table.Placing.CENTRE, 3));
+    }
+    columns.add(new Block.Table.Column(line("Exact answer"), Block.Table.Placing.START, 6));
+    columns.add(new Block.Table.Column(line("Points"), Block.Table.Placing.END, 2));
     List<List<List<Piece>>> rows = new ArrayList<>();
     for (int k = 0; k < version.items().size(); k++) {
       PaperItem item = version.items().get(k);
-      rows.add(
-          List.of(
-              line(String.valueOf(k + 1)),
-              right(item.task()),
-              exact(item.task()),
-              line(String.valueOf(item.points()))));
+      List<List<Piece>> row = new ArrayList<>();
+      row.add(line(String.valueOf(k + 1)));
+      if (otherThanAnswers) {
+        row.add(right(item.task()));
+      }
+      row.add(exact(item.task()));
+      row.add(line(String.valueOf(item.points())));
+      rows.add(row);
     }
-    return new Block.Table(
-        List.of(),
-        List.of(
-            new Block.Table.Column(line("Item"), Block.Table.Placing.END, 1),
-            new Block.Table.Column(line("Write or mark"), Block.Table.Placing.CENTRE, 3),
-            new Block.Table.Column(line("Exact answer"), Block.Table.Placing.START, 6),
-            new Block.Table.Column(line("Points"), Block.Table.Placing.END, 2)),
-        rows);
+    return new Block.Table(List.of(), columns, rows);
   }
 
   /** What a student has to put down where that is not the answer itself. */

@@ -14,6 +14,7 @@ import rootwright.press.document.Layout;
 import rootwright.press.output.Output;
 import rootwright.press.paper.BlockedException;
 import rootwright.press.paper.Paper;
+import rootwright.press.paper.Version;
 
 /** One paper of ten problems as everything that leaves the desk. */
 class DeliverablesTest {
@@ -92,6 +93,19 @@ class DeliverablesTest {
         .contains("−10 or 3")
         .contains("Two checks agree: the exact normal form; certified enclosures")
         .containsPattern("D +9 +The square of the sum has cross terms");
+  }
+
+  @Test
+  void theKeyHasNoColumnForWhatIsPutDownWhereThatIsTheAnswerItself() throws BlockedException {
+    Paper written =
+        Paper.draft(
+                PaperSamples.content(
+                    List.of(new Version("", List.of(PaperSamples.written("x^2 - 5x + 3", "S_2"))))))
+            .checked(PaperSamples::work)
+            .frozen();
+    Document key = Deliverables.named("key").orElseThrow().document(written, "", Layout.USUAL);
+    assertThat(Printed.text("text", key)).contains("Exact answer").doesNotContain("Write or mark");
+    assertThat(text("key")).contains("Write or mark");
   }
 
   @Test
