@@ -5,16 +5,14 @@ import java.math.MathContext;
 import java.util.Map;
 import java.util.function.DoubleUnaryOperator;
 import rootwright.algebra.notation.Formula;
-import rootwright.algebra.notation.FormulaCases;
+import rootwright.algebra.notation.SomeFormulaCases;
 import rootwright.algebra.number.Rational;
 
 /**
  * A formula at a point, about as exact as a drawing needs. What has no real value there, or is no
  * number at all, is {@code NaN}.
- *
- * @param names the values of the names
  */
-record Sampled(Map<String, Double> names) implements FormulaCases<Double> {
+final class Sampled extends SomeFormulaCases<Double> {
 
   private static final Map<String, DoubleUnaryOperator> FUNCTIONS =
       Map.of(
@@ -28,8 +26,16 @@ record Sampled(Map<String, Double> names) implements FormulaCases<Double> {
           "ln", Math::log,
           "exp", Math::exp);
 
-  Sampled {
-    names = Map.copyOf(names);
+  private final Map<String, Double> names;
+
+  /** At these values of the names. */
+  Sampled(Map<String, Double> names) {
+    this.names = Map.copyOf(names);
+  }
+
+  @Override
+  protected Double otherwise(Formula formula) {
+    return Double.NaN;
   }
 
   /** A formula without names. */
@@ -63,11 +69,6 @@ record Sampled(Map<String, Double> names) implements FormulaCases<Double> {
           default -> Double.NaN;
         };
     return names.getOrDefault(name.spelling(), otherwise);
-  }
-
-  @Override
-  public Double imaginaryUnit(Formula.ImaginaryUnit imaginaryUnit) {
-    return Double.NaN;
   }
 
   @Override
@@ -107,21 +108,6 @@ record Sampled(Map<String, Double> names) implements FormulaCases<Double> {
   }
 
   @Override
-  public Double plusMinus(Formula.PlusMinus plusMinus) {
-    return Double.NaN;
-  }
-
-  @Override
-  public Double aggregate(Formula.Aggregate aggregate) {
-    return Double.NaN;
-  }
-
-  @Override
-  public Double family(Formula.Family family) {
-    return Double.NaN;
-  }
-
-  @Override
   public Double application(Formula.Application application) {
     double[] at =
         application.arguments().stream().mapToDouble(argument -> argument.choose(this)).toArray();
@@ -131,25 +117,5 @@ record Sampled(Map<String, Double> names) implements FormulaCases<Double> {
     DoubleUnaryOperator function =
         FUNCTIONS.getOrDefault(application.function(), unknown -> Double.NaN);
     return at.length == 1 ? function.applyAsDouble(at[0]) : Double.NaN;
-  }
-
-  @Override
-  public Double modulo(Formula.Modulo modulo) {
-    return Double.NaN;
-  }
-
-  @Override
-  public Double relation(Formula.Relation relation) {
-    return Double.NaN;
-  }
-
-  @Override
-  public Double listing(Formula.Listing listing) {
-    return Double.NaN;
-  }
-
-  @Override
-  public Double words(Formula.Words words) {
-    return Double.NaN;
   }
 }

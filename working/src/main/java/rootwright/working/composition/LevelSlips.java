@@ -2,7 +2,6 @@ package rootwright.working.composition;
 
 import java.util.ArrayList;
 import java.util.List;
-import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.answer.Answer;
 import rootwright.working.solve.Solution;
@@ -19,7 +18,7 @@ final class LevelSlips {
     Polynomial inner = composed.inner();
     List<Solution.WrongTurning> slips = new ArrayList<>();
     slips.add(
-        slip(
+        Solution.WrongTurning.number(
             "one-level",
             "Every level P(x) = r has %d roots of its own, and there are %d levels."
                 .formatted(inner.degree(), inner.degree()),
@@ -27,7 +26,7 @@ final class LevelSlips {
             Idea.CASES,
             30));
     slips.add(
-        slip(
+        Solution.WrongTurning.number(
             "repeated-once",
             "A repeated root is counted as often as it occurs.",
             composed.total(whole.squarefreePart()),
@@ -35,7 +34,7 @@ final class LevelSlips {
             15));
     if (composed.ask().total() == LevelAsk.Total.SUM) {
       slips.add(
-          slip(
+          Solution.WrongTurning.number(
               "sign-of-the-sum",
               "The sum of the roots is minus the second coefficient over the first.",
               composed.total(whole).negate(),
@@ -43,14 +42,14 @@ final class LevelSlips {
               25));
     } else {
       slips.add(
-          slip(
+          Solution.WrongTurning.number(
               "level-forgotten",
               "The constant on the right belongs to the last coefficient.",
               composed.total(inner.compose(inner)),
               Idea.EVALUATE,
               25));
       slips.add(
-          slip(
+          Solution.WrongTurning.number(
               "lead-not-divided",
               "The last coefficient is divided by the first.",
               composed.total(whole).times(whole.lead()),
@@ -59,10 +58,5 @@ final class LevelSlips {
     }
     slips.removeIf(slip -> slip.value().equals(answer));
     return slips;
-  }
-
-  private static Solution.WrongTurning slip(
-      String name, String text, Rational value, Idea spot, int weight) {
-    return new Solution.WrongTurning(name, text, Answer.exact(value), spot, weight);
   }
 }

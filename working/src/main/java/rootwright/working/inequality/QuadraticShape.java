@@ -1,5 +1,6 @@
 package rootwright.working.inequality;
 
+import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -113,20 +114,20 @@ record QuadraticShape(List<Formula> quantities, Optional<List<List<Rational>>> f
     List<Formula> terms = new ArrayList<>();
     for (Squares.Term term : squares.terms()) {
       // A common denominator of the linear form goes into the factor.
-      Rational scale = Rational.ONE;
-      for (Rational c : term.linear()) {
-        scale =
-            Rational.of(
-                scale
-                    .numerator()
-                    .multiply(c.denominator())
-                    .divide(scale.numerator().gcd(c.denominator())));
-      }
+      Rational scale = commonDenominator(term);
       Rational factor = term.factor().over(scale.times(scale));
       Formula square = linear(term, scale).power(2);
       terms.add(factor.isOne() ? square : Formula.number(factor).times(square));
     }
     return terms.isEmpty() ? Formula.number(0) : Formula.sum(terms);
+  }
+
+  private static Rational commonDenominator(Squares.Term term) {
+    BigInteger common = BigInteger.ONE;
+    for (Rational c : term.linear()) {
+      common = common.multiply(c.denominator()).divide(common.gcd(c.denominator()));
+    }
+    return Rational.of(common);
   }
 
   private Formula linear(Squares.Term term, Rational scale) {
@@ -156,15 +157,7 @@ record QuadraticShape(List<Formula> quantities, Optional<List<List<Rational>>> f
       differences &=
           term.linear().stream().filter(c -> !c.isZero()).count() == 2
               && term.linear().stream().reduce(Rational.ZERO, Rational::plus).isZero();
-      Rational scale = Rational.ONE;
-      for (Rational c : term.linear()) {
-        scale =
-            Rational.of(
-                scale
-                    .numerator()
-                    .multiply(c.denominator())
-                    .divide(scale.numerator().gcd(c.denominator())));
-      }
+      Rational scale = commonDenominator(term);
       zeros.add(UnicodeWriter.write(Formula.equation(linear(term, scale), Formula.number(0))));
     }
     if (differences && size() <= 4 && squares.terms().size() >= size() - 1) {

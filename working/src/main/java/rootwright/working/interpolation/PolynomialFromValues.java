@@ -125,7 +125,7 @@ public final class PolynomialFromValues implements Subject {
         .ifPresent(
             a ->
                 slips.add(
-                    slip(
+                    Solution.WrongTurning.number(
                         "lowest-degree",
                         "The polynomial of lowest degree through the values is not the one meant.",
                         data.lowest().at(data.at()),
@@ -134,21 +134,21 @@ public final class PolynomialFromValues implements Subject {
     auxiliary.ifPresent(
         lines -> {
           slips.add(
-              slip(
+              Solution.WrongTurning.number(
                   "pattern-continued",
                   "The rule holds at the given places only.",
                   lines.valueWith(Rational.ZERO),
                   Idea.SUBSTITUTE,
                   30));
           slips.add(
-              slip(
+              Solution.WrongTurning.number(
                   "factor-forgotten",
                   "A polynomial with these zeros is c times the product.",
                   lines.valueWith(Rational.ONE),
                   Idea.VANISHING,
                   25));
           slips.add(
-              slip(
+              Solution.WrongTurning.number(
                   "factor-sign",
                   "The sign of c is that of the equation it was found from.",
                   lines.valueWith(lines.factor().negate()),
@@ -157,11 +157,6 @@ public final class PolynomialFromValues implements Subject {
         });
     slips.removeIf(slip -> slip.value().equals(answer));
     return slips;
-  }
-
-  private static Solution.WrongTurning slip(
-      String name, String text, Rational value, Idea spot, int weight) {
-    return new Solution.WrongTurning(name, text, Answer.exact(value), spot, weight);
   }
 
   private static Solution none(ValueData data, WarningCode code, String why) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import rootwright.algebra.notation.Formula;
 import rootwright.algebra.notation.PolynomialFormula;
+import rootwright.algebra.number.Rational;
 import rootwright.algebra.polynomial.Polynomial;
 import rootwright.working.answer.Answer;
 import rootwright.working.gate.Warning;
@@ -212,7 +213,13 @@ public record Solution(
   public record DeclinedRoute(String name, String title, String why) {}
 
   /** A wrong turning with the wrong answer it gives. */
-  public record WrongTurning(String name, String text, Answer value, Idea spot, int weight) {}
+  public record WrongTurning(String name, String text, Answer value, Idea spot, int weight) {
+    /** One that gives a number. */
+    public static WrongTurning number(
+        String name, String text, Rational value, Idea spot, int weight) {
+      return new WrongTurning(name, text, Answer.exact(value), spot, weight);
+    }
+  }
 
   /** A wrong turning that leads to the right answer here, and why it does not show. */
   public record SilentSlip(String name, String why) {}
